@@ -1,0 +1,122 @@
+import type { ComponentChildren } from 'preact';
+import type { Circuit, Setting } from '../../circuit/circuit.ts';
+import { drawingWords } from '../../words/en/drawings.ts';
+import { KnobFigure, PlugFigure, SwitchFigure } from './control-figures.tsx';
+import { type ControlItem, controlItems, knobFigure } from './control-items.ts';
+import { COPPER, INK, SOFT } from './theme.ts';
+
+/** The controls as they must stand. Those to be moved since `previous` are copper, bold and say "to". */
+export function ControlsStrip({
+  circuit,
+  setting,
+  previous,
+  leftHanded = false,
+}: {
+  circuit: Circuit;
+  setting: Setting;
+  previous: Setting | null;
+  leftHanded?: boolean;
+}) {
+  const items = controlItems(circuit, setting, previous);
+  return (
+    <ul
+      aria-label={drawingWords().controlsAsTheyMustStand}
+      style={{
+        display: 'flex',
+        flexWrap: 'wrap',
+        justifyContent: 'center',
+        alignItems: 'flex-start',
+        gap: '4px 0',
+        margin: 0,
+        padding: 0,
+        listStyle: 'none',
+      }}
+    >
+      {(leftHanded ? [...items].reverse() : items).map((item) => (
+        <Control
+          key={item.kind === 'plug' ? 'plug' : item.title}
+          item={item}
+          leftHanded={leftHanded}
+        />
+      ))}
+    </ul>
+  );
+}
+
+function Control({ item, leftHanded }: { item: ControlItem; leftHanded: boolean }) {
+  switch (item.kind) {
+    case 'knob':
+      return (
+        <Cell
+          width={45}
+          title={item.title}
+          state={knobFigure(item.figure)}
+          moved={item.moved}
+          second={item.pull && { text: item.pull.title, moved: item.pull.moved }}
+        >
+          <KnobFigure figure={item.figure} moved={item.moved} pull={item.pull} />
+        </Cell>
+      );
+    case 'switch': {
+      const wide = ['blade', 'toggle', 'rotary'].includes(item.state.part.style);
+      return (
+        <Cell width={wide ? 60 : 45} title={item.title} state={item.state.title} moved={item.moved}>
+          <span style={leftHanded ? { display: 'flex', scale: '-1 1' } : { display: 'flex' }}>
+            <SwitchFigure state={item.state} moved={item.moved} />
+          </span>
+        </Cell>
+      );
+    }
+    case 'plug':
+      return (
+        <Cell width={40} title={drawingWords().cable} state={item.plug} moved={item.moved}>
+          <PlugFigure plug={item.plug} moved={item.moved} />
+        </Cell>
+      );
+  }
+}
+
+/** A figure over its state and its name; the state leads because it is what the hand must do. */
+function Cell(props: {
+  width: number;
+  title: string;
+  state: string;
+  moved: boolean;
+  second?: { text: string; moved: boolean } | undefined;
+  children: ComponentChildren;
+}) {
+  const { width, title, state, moved, second } = props;
+  return (
+    <li
+      style={{
+        flex: `1 1 ${width / 16}rem`,
+        maxWidth: `${(width * 1.5) / 16}rem`,
+        textAlign: 'center',
+        fontSize: '0.75rem',
+        lineHeight: 1.15,
+      }}
+    >
+      <span style={{ display: 'flex', justifyContent: 'center' }}>{props.children}</span>
+      <State text={state} moved={moved} />
+      {second && <State text={second.text} moved={second.moved} />}
+      <span style={{ display: 'block', color: SOFT }}>{title}</span>
+    </li>
+  );
+}
+
+function State({ text, moved }: { text: string; moved: boolean }) {
+  return (
+    <span
+      style={{
+        display: 'block',
+        color: moved ? COPPER : INK,
+        fontWeight: moved ? 700 : 600,
+        fontVariantNumeric: 'tabular-nums',
+        textDecoration: moved ? 'underline' : 'none',
+        textUnderlineOffset: '2px',
+      }}
+    >
+      {moved ? drawingWords().toText(text) : text}
+    </span>
+  );
+}

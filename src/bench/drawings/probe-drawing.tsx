@@ -1,0 +1,30 @@
+import type { Circuit } from '../../circuit/circuit.ts';
+import type { Ask } from '../../readings/reading.ts';
+import { drawingWords } from '../../words/en/drawings.ts';
+import { describeAsk } from './describe.ts';
+import { wrapWords } from './geometry.ts';
+import { jointOf, lugWords } from './names.ts';
+import { PanelRows } from './panel-rows.tsx';
+import type { Lie } from './portrait.ts';
+import { sceneOf } from './scene.ts';
+
+/** The parts that an ask is about, from the side the person sees, with both probes and whatever else the hands do. */
+export function ProbeDrawing({ circuit, ask, lie }: { circuit: Circuit; ask: Ask; lie?: Lie }) {
+  const rows = sceneOf(circuit, ask, lie);
+  const drawn = new Set(
+    rows.flat().flatMap((panel) => panel.stubs.stubs.map(({ joint }) => joint)),
+  );
+  const lifted = ask.setting.lifted.flatMap((joint) => {
+    const at = drawn.has(joint) ? undefined : jointOf(circuit, joint);
+    return at
+      ? wrapWords(
+          drawingWords().liftedColourAtLug(
+            at.lead.colour ?? drawingWords().theLead,
+            lugWords(circuit, at.lug),
+          ),
+          40,
+        )
+      : [];
+  });
+  return <PanelRows rows={rows} words={describeAsk(circuit, ask)} below={lifted} />;
+}

@@ -1,0 +1,229 @@
+import type { Curve, Trial } from '../../diagnosis/trial.ts';
+import { drawingWords } from '../../words/en/drawings.ts';
+import { COPPER, INK, LINE, PAPER, SOFT, STROKE, TEXT } from './theme.ts';
+
+interface ResponseChartProps {
+  readonly trial: Trial;
+  /** In words what the curves show, for who cannot see them. */
+  readonly label: string;
+}
+
+const WIDTH = 360;
+const HEIGHT = 270;
+/** The plot inside its axes. */
+const PLOT = { left: 40, right: 346, top: 12, bottom: 236 };
+const HERTZ = { low: 50, high: 12_000 };
+const LINES = [50, 100, 200, 500, 1000, 2000, 5000, 10_000];
+const NAMED = new Map([
+  [100, '100'],
+  [500, '500'],
+  [1000, '1k'],
+  [5000, '5k'],
+  [10_000, '10k'],
+]);
+/** Decibels shown: never less than this, so that a small change looks small; never more, so that it can be seen. */
+const SPAN = { least: 30, most: 60 };
+/** Every how many decibels a line is drawn. */
+const STEP = 10;
+const MARK = 6;
+
+const across = (hertz: number): number =>
+  PLOT.left +
+  ((PLOT.right - PLOT.left) * Math.log(hertz / HERTZ.low)) / Math.log(HERTZ.high / HERTZ.low);
+
+/** Decibels over hertz, both axes as the ear has them: the wiring as it is dashed and round, the tried one solid and square, a sweep in thin lines. */
+export function ResponseChart({ trial, label }: ResponseChartProps) {
+  const { hertz, before, after, family } = trial;
+  const range = rangeOf([before, after, ...family.map(({ curve }) => curve)], hertz);
+  const down = (decibels: number): number =>
+    PLOT.top + ((PLOT.bottom - PLOT.top) * (range.high - decibels)) / (range.high - range.low);
+  const path = ({ decibels }: Curve): string =>
+    [...hertz]
+      .map((frequency, at) => [frequency, decibels[at] as number] as const)
+      .filter(([frequency]) => frequency >= HERTZ.low && frequency <= HERTZ.high)
+      .map(
+        ([frequency, level], at) =>
+          `${at === 0 ? 'M' : 'L'}${across(frequency).toFixed(1)} ${down(level).toFixed(1)}`,
+      )
+      .join(' ');
+  return (
+    <svg class="chart" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={label}>
+      <Axes range={range} down={down} />
+      {/* A window of its own cuts off what runs out of the plot. */}
+      <svg
+        x={PLOT.left}
+        y={PLOT.top}
+        width={PLOT.right - PLOT.left}
+        height={PLOT.bottom - PLOT.top}
+        viewBox={`${PLOT.left} ${PLOT.top} ${PLOT.right - PLOT.left} ${PLOT.bottom - PLOT.top}`}
+        aria-hidden="true"
+      >
+        <g fill="none" stroke={SOFT} stroke-width={STROKE.hair}>
+          {family.map(({ knob, curve }) => (
+            <path key={knob} d={path(curve)} />
+          ))}
+        </g>
+        <path d={path(before)} fill="none" stroke={INK} stroke-width="2" stroke-dasharray="7 5" />
+        <path d={path(after)} fill="none" stroke={COPPER} stroke-width={STROKE.strong} />
+        <FamilyFigures family={family} hertz={hertz} down={down} />
+        <Marks curve={before} down={down} shape="round" />
+        <Marks curve={after} down={down} shape="square" />
+      </svg>
+    </svg>
+  );
+}
+
+interface Range {
+  readonly low: number;
+  readonly high: number;
+}
+
+function rangeOf(curves: readonly Curve[], hertz: Float64Array): Range {
+  const shown = curves.flatMap(({ decibels }) =>
+    [...decibels].filter((_, at) => {
+      const frequency = hertz[at] as number;
+      return frequency >= HERTZ.low && frequency <= HERTZ.high;
+    }),
+  );
+  const high = STEP * Math.ceil((Math.max(...shown) + 1) / STEP);
+  const lowest = STEP * Math.floor((Math.min(...shown) - 1) / STEP);
+  return { high, low: Math.max(high - SPAN.most, Math.min(high - SPAN.least, lowest)) };
+}
+
+function Axes({ range, down }: { range: Range; down(decibels: number): number }) {
+  const levels = Array.from(
+    { length: Math.round((range.high - range.low) / STEP) + 1 },
+    (_, at) => range.low + STEP * at,
+  );
+  return (
+    <>
+      <g stroke={LINE} stroke-width="1">
+        {LINES.map((hertz) => (
+          <line key={hertz} x1={across(hertz)} x2={across(hertz)} y1={PLOT.top} y2={PLOT.bottom} />
+        ))}
+        {levels.map((level) => (
+          <line
+            key={level}
+            x1={PLOT.left}
+            x2={PLOT.right}
+            y1={down(level)}
+            y2={down(level)}
+            stroke={level === 0 ? SOFT : LINE}
+          />
+        ))}
+      </g>
+      <g fill={SOFT} font-size={TEXT.lug}>
+        {[...NAMED].map(([hertz, name]) => (
+          <text key={hertz} x={across(hertz)} y={PLOT.bottom + 16} text-anchor="middle">
+            {name}
+          </text>
+        ))}
+        <text x={PLOT.right} y={HEIGHT - 2} text-anchor="end">
+          {drawingWords().hz}
+        </text>
+        {levels.slice(1).map((level) => (
+          <text key={level} x={PLOT.left - 5} y={down(level) + 5} text-anchor="end">
+            {level > 0 ? `+${level}` : String(level).replace('-', '−')}
+          </text>
+        ))}
+        <text x={PLOT.left - 5} y={PLOT.bottom + 4} text-anchor="end">
+          {drawingWords().dB}
+        </text>
+      </g>
+    </>
+  );
+}
+
+/** The knob's figure on each thin line, at places of their own, so that lines that lie together keep their figures apart. */
+function FamilyFigures({
+  family,
+  hertz,
+  down,
+}: Pick<Trial, 'family' | 'hertz'> & { down(decibels: number): number }) {
+  return (
+    <g fill={INK} font-size={TEXT.note} text-anchor="middle">
+      {family.map(({ knob, curve }, place) => {
+        const wanted = 1000 * 1.4 ** place;
+        const at = hertz.findIndex((frequency) => frequency >= wanted);
+        const y = down(curve.decibels[at] as number);
+        return (
+          <text
+            key={knob}
+            x={across(hertz[at] as number)}
+            y={y + 4.5}
+            stroke={PAPER}
+            stroke-width="4"
+            paint-order="stroke"
+          >
+            {knob}
+          </text>
+        );
+      })}
+    </g>
+  );
+}
+
+interface MarksProps {
+  readonly curve: Curve;
+  readonly shape: 'round' | 'square';
+  down(decibels: number): number;
+}
+
+/** The resonance as a large mark, the low end as a small one on the axis. */
+function Marks({ curve, shape, down }: MarksProps) {
+  const mark = (x: number, y: number, size: number) =>
+    shape === 'round' ? (
+      <circle cx={x} cy={y} r={size} fill={PAPER} stroke={INK} stroke-width="2" />
+    ) : (
+      <rect
+        x={x - size}
+        y={y - size}
+        width={2 * size}
+        height={2 * size}
+        fill={COPPER}
+        stroke={PAPER}
+        stroke-width="1"
+      />
+    );
+  return (
+    <>
+      {mark(across(200), down(curve.level), MARK - 2.5)}
+      {curve.resonance &&
+        curve.resonance.hertz <= HERTZ.high &&
+        mark(across(curve.resonance.hertz), down(curve.resonance.decibels), MARK)}
+    </>
+  );
+}
+
+/** The key: each line with its mark. */
+export const ChartKey = ({ sweep }: { sweep: string | undefined }) => (
+  <p class="chart-key">
+    <span>
+      <ChartSample of="before" /> {drawingWords().asItIs}
+    </span>
+    <span>
+      <ChartSample of="after" /> {drawingWords().tried}
+    </span>
+    {sweep !== undefined && (
+      <span>
+        <ChartSample of="sweep" /> {sweep}
+      </span>
+    )}
+  </p>
+);
+
+const ChartSample = ({ of }: { of: 'before' | 'after' | 'sweep' }) => (
+  <svg class="chart-sample" viewBox="0 0 44 16" aria-hidden="true">
+    <line
+      x1="1"
+      x2="43"
+      y1="8"
+      y2="8"
+      stroke={of === 'before' ? INK : of === 'after' ? COPPER : SOFT}
+      stroke-width={of === 'before' ? 2 : of === 'after' ? STROKE.strong : STROKE.hair}
+      stroke-dasharray={of === 'before' ? '7 5' : undefined}
+    />
+    {of === 'before' && <circle cx="22" cy="8" r="5" fill={PAPER} stroke={INK} stroke-width="2" />}
+    {of === 'after' && <rect x="17" y="3" width="10" height="10" fill={COPPER} />}
+  </svg>
+);

@@ -1,0 +1,88 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import {
+  begun,
+  did,
+  type History,
+  presentOf,
+  redid,
+  replayed,
+  undid,
+} from '../../circuit/editing/history.ts';
+import { CircuitError } from '../../circuit/errors.ts';
+import type { WiringDraft } from '../../notebook/draft.ts';
+import { usePorts } from '../ports.ts';
+import { afterSketchAct, drawnFrom, type Sketch, type SketchAct, sketchFrom } from './sketch.ts';
+
+type Board = History<Sketch, SketchAct>;
+
+export interface Editor {
+  readonly sketch: Sketch;
+  readonly canUndo: boolean;
+  readonly canRedo: boolean;
+  /** Names and access as typed so far. */
+  readonly draft: WiringDraft;
+  /** True where the draft could not be stored: it lasts as long as this page. */
+  readonly unsaved: boolean;
+  /** Does it, or says why it cannot be done. */
+  act(act: SketchAct): string | null;
+  undo(): void;
+  redo(): void;
+  describe(words: Partial<Pick<WiringDraft, 'title' | 'access'>>): void;
+}
+
+/** The board as the draft left it, undo and redo with it; the last state alone where an act of an older app no longer fits. */
+function boardFrom({ start, done, undone, now }: WiringDraft): Board {
+  try {
+    return replayed(
+      sketchFrom(start),
+      done as readonly SketchAct[],
+      undone as readonly SketchAct[],
+      afterSketchAct,
+    );
+  } catch {
+    return begun(sketchFrom(now));
+  }
+}
+
+/** A wiring being drawn, stored after each act. */
+export function useEditor(opened: WiringDraft): Editor {
+  const ports = usePorts();
+  const [board, setBoard] = useState(() => boardFrom(opened));
+  const [words, setWords] = useState({ title: opened.title, access: opened.access });
+  const [unsaved, setUnsaved] = useState(false);
+  const sketch = presentOf(board);
+  const draft: WiringDraft = {
+    ...opened,
+    ...words,
+    start: drawnFrom(board.start),
+    done: board.done,
+    undone: board.undone,
+    now: drawnFrom(sketch),
+    changedAt: ports.now(),
+  };
+  const first = useRef(true);
+  useEffect(() => {
+    // What was only looked at is stored already.
+    if (first.current) first.current = false;
+    else ports.drafts.write(draft).then((stored) => setUnsaved(!stored));
+  }, [board, words]);
+  return {
+    sketch,
+    draft,
+    unsaved,
+    canUndo: board.done.length > 0,
+    canRedo: board.undone.length > 0,
+    act(act) {
+      try {
+        setBoard(did(board, act, afterSketchAct));
+        return null;
+      } catch (error) {
+        if (error instanceof CircuitError) return error.message;
+        throw error;
+      }
+    },
+    undo: () => setBoard(undid(board)),
+    redo: () => setBoard(redid(board, afterSketchAct)),
+    describe: (more) => setWords((before) => ({ ...before, ...more })),
+  };
+}

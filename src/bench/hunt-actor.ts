@@ -1,0 +1,102 @@
+import { type ReadonlySignal, signal } from '@preact/signals';
+import { useEffect, useMemo } from 'preact/hooks';
+import { createActor, fromPromise, type SnapshotFrom } from 'xstate';
+import {
+  evidenceOf,
+  type HuntEvent,
+  huntMachine,
+  listeningPlaces,
+  type Work,
+} from '../flows/index.ts';
+import type { Job } from '../notebook/job.ts';
+import type { Reading } from '../readings/reading.ts';
+import { type Ports, usePorts } from './ports.ts';
+import { preferences } from './preferences.ts';
+
+export type HuntSnapshot = SnapshotFrom<typeof huntMachine>;
+type DistributiveOmit<T, K extends PropertyKey> = T extends unknown ? Omit<T, K> : never;
+/** What a screen says to the hunt; the moment is added on the way. */
+export type Said = DistributiveOmit<HuntEvent, 'at'>;
+export type Say = (said: Said) => void;
+/** A screen that says no more than these may stand in other conversations that know them. */
+export type Says<Type extends Said['type']> = (said: Extract<Said, { type: Type }>) => void;
+
+export interface Hunt {
+  readonly snapshot: ReadonlySignal<HuntSnapshot>;
+  readonly say: Say;
+  /** The job as it stands, stored or not. */
+  job(): Job;
+}
+
+/** A hunt on this job for as long as the component stands. */
+export function useHunt(job: Job): Hunt {
+  const ports = usePorts();
+  const hunt = useMemo(() => startHunt(job, ports), [job, ports]);
+  useEffect(() => () => hunt.stop(), [hunt]);
+  return hunt;
+}
+
+/**
+ * While the first words are read and what is heard is told, the engine can get to know the circuit and how it sounds in each
+ * position; what it answers comes too early to be used.
+ */
+function warmUp({ engine }: Ports, work: Work): void {
+  if (work.cautionsReadAt || work.closedAt) return;
+  const evidence = evidenceOf(work);
+  const heard = listeningPlaces(work.circuit).map(
+    ({ ask }, at): Reading => ({
+      id: `foreseen${at}`,
+      ask,
+      seen: { kind: 'listen', heard: 'normal' },
+      at: '',
+      round: 0,
+    }),
+  );
+  const readings = evidence.readings.length > 0 ? evidence.readings : heard;
+  engine.assess({ ...evidence, readings }).catch(() => {
+    // The hunt will ask again, and show then what is wrong.
+  });
+}
+
+/** The hunt began on a job, and every act hands back the rest of the object: fields taken out stay out. */
+const asJob = (work: Work): Job => work as Job;
+
+function startHunt(job: Job, ports: Ports): Hunt & { stop(): void } {
+  const machine = huntMachine.provide({
+    actors: {
+      assess: fromPromise(({ input }) =>
+        ports.engine.assess({ ...input, byEar: preferences.value.hears }),
+      ),
+      expect: fromPromise(({ input: { work, ask } }) =>
+        ports.engine.expect({ circuit: work.circuit, meter: work.meter, ask }),
+      ),
+      save: fromPromise(({ input }): Promise<Work> => ports.notebook.write(asJob(input))),
+    },
+  });
+  const actor = createActor(machine, { input: { work: job } });
+  const snapshot = signal(actor.getSnapshot());
+  actor.subscribe((next) => {
+    snapshot.value = next;
+  });
+  actor.start();
+  warmUp(ports, job);
+  const unwatch = ports.notebook.watch(({ id, what }) => {
+    if (id !== job.id || what !== 'written') return;
+    ports.notebook.read(id).then(
+      (work) => actor.send({ type: 'CHANGED_ELSEWHERE', work }),
+      () => {
+        // It is joined with the next act that is stored here.
+      },
+    );
+  });
+  snapshot.value = actor.getSnapshot();
+  return {
+    snapshot,
+    say: (said) => actor.send({ ...said, at: ports.now() } as HuntEvent),
+    job: () => asJob(snapshot.value.context.work),
+    stop: () => {
+      unwatch();
+      actor.stop();
+    },
+  };
+}

@@ -1,0 +1,56 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Circuit } from '../../circuit/circuit.ts';
+import type { PositionSound } from '../../diagnosis/positions.ts';
+import { called } from '../../words/called.ts';
+import { pieceWords } from '../../words/en/pieces.ts';
+import { usePorts } from '../ports.ts';
+
+/** Which coils sound together in each position, whether any fight, and what becomes of their hum. */
+export function PositionTable({ circuit }: { circuit: Circuit }) {
+  const { engine } = usePorts();
+  const [positions, setPositions] = useState<readonly PositionSound[]>([]);
+  useEffect(() => {
+    let here = true;
+    engine.positionSounds(circuit).then(
+      (found) => here && setPositions(found),
+      // The rest of the page says what is wrong with the engine; this table is left out.
+      () => here && setPositions([]),
+    );
+    return () => {
+      here = false;
+    };
+  }, [circuit, engine]);
+  if (positions.length === 0) return null;
+  return (
+    <table class="grounds">
+      <caption>{pieceWords().asItIsMeantWhatSoundsTogether}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{pieceWords().position}</th>
+          <th scope="col">{pieceWords().sound}</th>
+          <th scope="col">{pieceWords().hum}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {positions.map((position) => (
+          <tr key={position.title}>
+            <th scope="row">{called(position.title)}</th>
+            <td>{signalWords(position)}</td>
+            <td>{pieceWords().humOf[position.hum]}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function signalWords({ coils, pairs }: PositionSound): string {
+  if (coils.length === 0) return pieceWords().nothingAsMeant;
+  if (coils.length === 1) return pieceWords().oneCoil;
+  const against = pairs.filter(({ signal }) => signal === 'fight');
+  if (against.length === 0) return pieceWords().countCoilsAdd(coils.length);
+  const [pair] = against;
+  return against.length === 1 && pair
+    ? pieceWords().oneFightsOtherThin(pair.one, pair.other)
+    : pieceWords().countPairsOfCoilsFightThin(against.length);
+}

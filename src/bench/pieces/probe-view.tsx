@@ -1,0 +1,31 @@
+import type { Circuit } from '../../circuit/circuit.ts';
+import type { Ask } from '../../readings/reading.ts';
+import { pieceWords } from '../../words/en/pieces.ts';
+import { ProbeDrawing } from '../drawings/index.ts';
+import { prefer, preferences } from '../preferences.ts';
+import { announce } from './announce.tsx';
+
+/** Where the probes go, as the guitar lies on the bench, and a key that turns the drawing round. */
+export function ProbeView({ circuit, ask }: { circuit: Circuit; ask: Ask }) {
+  const { turned } = preferences.value;
+  const turn = () => {
+    prefer({ turned: !turned });
+    announce(turned ? pieceWords().drawnTheUsualWayRound : pieceWords().drawnTurnedByHalfATurn);
+  };
+  return (
+    <div class="asking-drawing">
+      <ProbeDrawing circuit={circuit} ask={ask} lie={preferences.value} />
+      <button
+        type="button"
+        class="quiet turn-key"
+        aria-label={pieceWords().turnTheDrawingRound}
+        aria-pressed={turned}
+        onClick={turn}
+      >
+        <svg viewBox="0 0 24 24" aria-hidden="true">
+          <path d="M5 10a7.500 7.500 0 0 1 13.500 -3M19 3v4.500h-4.500M19 14a7.500 7.500 0 0 1 -13.500 3M5 21v-4.500h4.500" />
+        </svg>
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,68 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+
+interface ScreenProps {
+  /** Names the screen for styles and tests. */
+  readonly name: string;
+  readonly title: ComponentChildren;
+  /** The strip above the title. */
+  readonly strip?: ComponentChildren;
+  readonly children?: ComponentChildren;
+  /** The acts at the lower edge, within reach of a thumb. */
+  readonly acts?: ComponentChildren;
+}
+
+/** One thing to do. Its title takes the focus, so that a screen reader starts there. */
+export function Screen({ name, title, strip, children, acts }: ScreenProps) {
+  const heading = useHeadingFocus(name);
+  const below = useMoreBelow();
+  return (
+    <main class={`screen screen-${name}`} data-screen={name}>
+      {strip}
+      <div class="screen-body">
+        <h1 ref={heading} tabIndex={-1} class={isLong(title) ? 'long' : undefined}>
+          {title}
+        </h1>
+        {children}
+      </div>
+      {acts && <div class={below ? 'acts acts-over' : 'acts'}>{acts}</div>}
+    </main>
+  );
+}
+
+/** Nearer to its end than this a page counts as read, CSS pixels. */
+const NEAR_END = 12;
+
+/** Whether the page goes on below the screen's edge, so that nothing runs off it in silence. */
+function useMoreBelow(): boolean {
+  const [below, setBelow] = useState(false);
+  useEffect(() => {
+    const look = () => {
+      const { scrollHeight, clientHeight, scrollTop } = document.documentElement;
+      setBelow(scrollHeight - clientHeight - scrollTop > NEAR_END);
+    };
+    const observer = new ResizeObserver(look);
+    observer.observe(document.body);
+    window.addEventListener('scroll', look, { passive: true });
+    window.addEventListener('resize', look);
+    return () => {
+      observer.disconnect();
+      window.removeEventListener('scroll', look);
+      window.removeEventListener('resize', look);
+    };
+  }, []);
+  return below;
+}
+
+const isLong = (title: ComponentChildren): boolean =>
+  typeof title === 'string' && title.length > 70;
+
+/** A heading that takes the focus whenever `key` changes. */
+export function useHeadingFocus(key: string) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    window.scrollTo(0, 0);
+    heading.current?.focus({ preventScroll: true });
+  }, [key]);
+  return heading;
+}

@@ -1,0 +1,137 @@
+import { type Question, tellsLittle } from '../../flows/index.ts';
+import type { Job } from '../../notebook/job.ts';
+import { huntWords } from '../../words/en/hunt.ts';
+import { ControlsStrip } from '../drawings/index.ts';
+import { Entry } from '../entry/entry.tsx';
+import type { HuntSnapshot, Say } from '../hunt-actor.ts';
+import { AskWords, IronWork } from '../pieces/ask-words.tsx';
+import { AskingRoom } from '../pieces/asking-room.tsx';
+import { ByEar } from '../pieces/by-ear.tsx';
+import { Expected } from '../pieces/expected.tsx';
+import { PhotoButton } from '../pieces/photo-button.tsx';
+import { ProbeView } from '../pieces/probe-view.tsx';
+import { useHeadingFocus } from '../pieces/screen.tsx';
+import { Strip } from '../pieces/strip.tsx';
+import { Why } from '../pieces/why.tsx';
+import { PracticeMeter } from '../practice/practice-meter.tsx';
+import { preferences } from '../preferences.ts';
+import { useWakeLock } from '../wake-lock.ts';
+import { capital, placeWords, questionWords } from '../words.ts';
+
+interface AskingProps {
+  readonly job: Job;
+  readonly snapshot: HuntSnapshot;
+  readonly question: Question;
+  readonly say: Say;
+}
+
+const purposes = {
+  hunt: null,
+  get recheck() {
+    return huntWords().checkAgainThisDidNotFitBefore;
+  },
+  get own() {
+    return huntWords().yourOwnReading;
+  },
+} as const;
+
+/** Two bare ends, each told by its lead and its joint, take more characters than this. */
+const longWords = 130;
+
+/** One reading: where, how the controls stand, what a healthy guitar shows, why, and the keys. Nothing scrolls at normal text size. */
+export function Asking({ job, snapshot, question, say }: AskingProps) {
+  const { work, typed } = snapshot.context;
+  const { ask, expected, why } = question;
+  const heading = useHeadingFocus(JSON.stringify(ask) + work.readings.length);
+  const words = questionWords(work.circuit, question);
+  const probes = 'red' in ask;
+  const lead = purposes[question.purpose];
+  const previous = work.readings.at(-1)?.ask.setting ?? null;
+  useWakeLock();
+  return (
+    <AskingRoom name="asking" kind={ask.kind} question={JSON.stringify(ask) + work.readings.length}>
+      <Strip job={job} snapshot={snapshot} say={say} />
+      <div class="asking-see">
+        <ControlsStrip
+          circuit={work.circuit}
+          setting={ask.setting}
+          previous={previous}
+          leftHanded={preferences.value.leftHanded}
+        />
+        <ProbeView circuit={work.circuit} ask={ask} />
+        <h1
+          ref={heading}
+          tabIndex={-1}
+          class={words.length > longWords ? 'asking-words asking-words-long' : 'asking-words'}
+        >
+          <AskWords words={words} />
+        </h1>
+        <IronWork circuit={work.circuit} setting={ask.setting} previous={previous} />
+      </div>
+      <div class="asking-why">
+        <p class="expected">
+          <span class="soft">{huntWords().healthy}</span>{' '}
+          <strong>
+            <Expected expected={expected} />
+          </strong>
+        </p>
+        {(lead || why) && <Why>{lead ?? why}</Why>}
+        {work.access === 'closed' && tellsLittle(question) && (
+          <p class="open-offer">
+            {huntWords().insideAReadingWouldTellMore}{' '}
+            <button type="button" class="quiet" onClick={() => say({ type: 'OPENED' })}>
+              {huntWords().itIsOpenNow}
+            </button>
+          </p>
+        )}
+      </div>
+      <div class="asking-enter">
+        {ask.kind === 'beep' && preferences.value.hears && (
+          <ByEar
+            key={JSON.stringify(ask)}
+            onAnswer={(beeps) => say({ type: 'ENTER', seen: { kind: 'beep', beeps } })}
+          />
+        )}
+        {job.practice && (
+          <PracticeMeter
+            key={JSON.stringify(ask) + work.readings.length}
+            job={job}
+            practice={job.practice}
+            ask={ask}
+            onSeen={(seen) => say({ type: 'ENTER', seen })}
+          />
+        )}
+        <Entry
+          key={JSON.stringify(ask)}
+          ask={ask}
+          typed={typed}
+          onType={(text) => say({ type: 'TYPE', text })}
+          onSeen={(seen) => say({ type: 'ENTER', seen })}
+        />
+        <div class="ways-out">
+          <button type="button" class="quiet" onClick={() => say({ type: 'CANNOT_REACH' })}>
+            {probes ? huntWords().cantReachIt : huntWords().cantDoIt}
+          </button>
+          {probes && (
+            <button type="button" class="quiet" onClick={() => say({ type: 'JUMPS' })}>
+              {huntWords().jumpsAbout}
+            </button>
+          )}
+          <button type="button" class="quiet" onClick={() => say({ type: 'VOLUNTEER' })}>
+            {huntWords().myOwnReading}
+          </button>
+          <button type="button" class="quiet" onClick={() => say({ type: 'HELP' })}>
+            {ask.kind === 'ohms' || ask.kind === 'turn' ? huntWords().olHelp : huntWords().help}
+          </button>
+          {ask.kind === 'look' && !job.practice && (
+            <PhotoButton
+              job={job.id}
+              words={capital(placeWords(work.circuit, ask))}
+              label={huntWords().photo}
+            />
+          )}
+        </div>
+      </div>
+    </AskingRoom>
+  );
+}

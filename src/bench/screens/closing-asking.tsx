@@ -1,0 +1,128 @@
+import type { ClosingItem } from '../../closing/closing.ts';
+import { proofWords } from '../../words/en/proof.ts';
+import type { ClosingSay, ClosingSnapshot } from '../closing-actor.ts';
+import { ControlsStrip } from '../drawings/index.ts';
+import { Entry } from '../entry/entry.tsx';
+import { AskWords } from '../pieces/ask-words.tsx';
+import { AskingRoom } from '../pieces/asking-room.tsx';
+import { ItemMark } from '../pieces/item-mark.tsx';
+import { ProbeView } from '../pieces/probe-view.tsx';
+import { useHeadingFocus } from '../pieces/screen.tsx';
+import { preferences } from '../preferences.ts';
+import { useWakeLock } from '../wake-lock.ts';
+import { held, passWords } from '../words.ts';
+
+interface AskingProps {
+  readonly snapshot: ClosingSnapshot;
+  readonly item: ClosingItem;
+  readonly strip: preact.ComponentChildren;
+  readonly say: ClosingSay;
+}
+
+/** Two bare ends, each told by its lead and its joint, take more characters than this. */
+const longWords = 130;
+
+/** One reading of the list: where, how the controls stand, what passes, and the keys. */
+export function ClosingAsking({ snapshot, item, strip, say }: AskingProps) {
+  const { work, typed, closing, answered } = snapshot.context;
+  const { ask, askText } = item;
+  const heading = useHeadingFocus(JSON.stringify(ask) + work.readings.length);
+  const previous = work.readings.at(-1)?.ask.setting ?? null;
+  useWakeLock();
+  return (
+    <AskingRoom
+      name="closing-asking"
+      kind={ask.kind}
+      question={JSON.stringify(ask) + work.readings.length}
+    >
+      {strip}
+      <div class="asking-see">
+        <ControlsStrip
+          circuit={work.circuit}
+          setting={ask.setting}
+          previous={previous}
+          leftHanded={preferences.value.leftHanded}
+        />
+        <ProbeView circuit={work.circuit} ask={ask} />
+        <h1
+          ref={heading}
+          tabIndex={-1}
+          class={askText.length > longWords ? 'asking-words asking-words-long' : 'asking-words'}
+        >
+          <AskWords words={askText} />
+        </h1>
+      </div>
+      <div class="asking-why">
+        <p class="expected">
+          <span class="soft">{proofWords().passes}</span> <strong>{held(passWords(item))}</strong>
+          {item.times > 1 && <span class="soft"> {timesWords(item)}</span>}
+        </p>
+        {ask.setting.plug === 'in' && (
+          <p class="caution">{proofWords().probesOffAndTheAmplifiers}</p>
+        )}
+        <Said item={item} answered={answered} closing={closing} />
+      </div>
+      <div class="asking-enter">
+        <Entry
+          key={`${work.readings.length} ${JSON.stringify(ask)}`}
+          ask={ask}
+          typed={typed}
+          onType={(text) => say({ type: 'TYPE', text })}
+          onSeen={(seen) => say({ type: 'ENTER', seen })}
+        />
+        <div class="ways-out">
+          <button type="button" class="quiet" onClick={() => say({ type: 'CANNOT_REACH' })}>
+            {'red' in ask ? proofWords().cantReachIt : proofWords().cantDoIt}
+          </button>
+          {'red' in ask && ask.kind !== 'flex' && (
+            <button type="button" class="quiet" onClick={() => say({ type: 'JUMPS' })}>
+              {proofWords().jumpsAbout}
+            </button>
+          )}
+          <button type="button" class="quiet" onClick={() => say({ type: 'LIST' })}>
+            {proofWords().anotherFirst}
+          </button>
+        </div>
+      </div>
+    </AskingRoom>
+  );
+}
+
+/** Movements are done as often as asked in one go and answered once; taps are answered one by one. */
+function timesWords({ ask, mark, times, taken }: ClosingItem): string {
+  const left = times - taken;
+  const movement = ask.kind === 'flex' || ask.kind === 'turn';
+  if (movement && mark === 'open' && left > 1) return proofWords().doItTimes(left);
+  return proofWords().times(Math.min(taken + 1, times), times);
+}
+
+type Context = ClosingSnapshot['context'];
+
+/** What came of the answer before: a tick, or why the same is asked once more. */
+function Said({
+  item,
+  answered,
+  closing,
+}: {
+  readonly item: ClosingItem;
+  readonly answered: Context['answered'];
+  readonly closing: Context['closing'];
+}) {
+  if (item.mark === 'again')
+    return (
+      <p role="status">
+        <ItemMark mark="again" />{' '}
+        {proofWords().atDoesNotFitLookAtThe(held(item.answers.at(-1) ?? ''))}
+      </p>
+    );
+  const before =
+    answered &&
+    closing?.items.find(({ ask }) => JSON.stringify(ask) === JSON.stringify(answered.ask));
+  if (before && before !== item && before.mark === 'fits')
+    return (
+      <p role="status">
+        <ItemMark mark="fits" /> {held(before.answers.at(-1) ?? '')}
+      </p>
+    );
+  return null;
+}

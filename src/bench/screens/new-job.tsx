@@ -1,0 +1,184 @@
+import { Fragment } from 'preact';
+import { useState } from 'preact/hooks';
+import { families, startingWirings } from '../../circuit/catalog/index.ts';
+import { type Change, compose } from '../../circuit/catalog/modifications/compose.ts';
+import type { Circuit } from '../../circuit/circuit.ts';
+import type { Access } from '../../diagnosis/assessment.ts';
+import { begunJob } from '../../notebook/begun-job.ts';
+import { called } from '../../words/called.ts';
+import { deskWords } from '../../words/en/desk.ts';
+import { startDrawing } from '../editor/new-draft.ts';
+import { usualMeter } from '../entry/meter-fields.tsx';
+import { carried, type ValueFault, valueRows, withValues } from '../entry/value-text.ts';
+import { ValuesFields } from '../entry/values-fields.tsx';
+import { announce } from '../pieces/announce.tsx';
+import { Screen } from '../pieces/screen.tsx';
+import { usePorts } from '../ports.ts';
+import { go, hrefOf, type JobView } from '../route.ts';
+import { capital } from '../words.ts';
+import { Modifications } from './modifications.tsx';
+
+const builds = new Map(startingWirings.map(({ id, build }) => [id, build]));
+
+/** A job begins with the wiring that was intended; values can be set right now or later. */
+export function NewJob({ view = 'hunt' }: { view?: JobView }) {
+  const ports = usePorts();
+  const [wiring, setWiring] = useState(startingWirings[0]?.id ?? '');
+  const [title, setTitle] = useState('');
+  const [access, setAccess] = useState<Access>('closed');
+  const [base, setBase] = useState(() => builds.get(wiring)?.());
+  const [changes, setChanges] = useState<readonly Change[]>([]);
+  const [circuit, setCircuit] = useState(base);
+  const [rows, setRows] = useState(() => (circuit ? valueRows(circuit) : []));
+  const [faults, setFaults] = useState<readonly ValueFault[]>([]);
+  const [failure, setFailure] = useState<string | null>(null);
+
+  const choose = (id: string) => {
+    const next = builds.get(id)?.();
+    setWiring(id);
+    setBase(next);
+    setChanges([]);
+    setCircuit(next);
+    setRows(next ? valueRows(next) : []);
+    setFaults([]);
+  };
+
+  const change = (from: Circuit, next: readonly Change[]) => {
+    const changed = compose(from, next).circuit;
+    setChanges(next);
+    setCircuit(changed);
+    setRows(circuit ? carried(rows, valueRows(circuit), valueRows(changed)) : []);
+  };
+
+  const start = async (view: JobView) => {
+    if (!circuit) return;
+    const result = await withValues(circuit, rows);
+    if ('faults' in result) {
+      setFaults(result.faults);
+      announce(result.faults[0]?.sentence ?? '');
+      return;
+    }
+    const job = begunJob(
+      {
+        id: ports.newId(),
+        title: title.trim() || deskWords().myGuitar,
+        circuit: result.circuit,
+        meter: usualMeter,
+        access,
+      },
+      ports.now(),
+    );
+    try {
+      await ports.notebook.write(job);
+      go({ at: 'job', id: job.id, view });
+    } catch (error) {
+      setFailure(error instanceof Error ? error.message : deskWords().theJobCouldNotBeStored);
+    }
+  };
+
+  /** With the values typed so far; a drawing from nothing takes none of them. */
+  const draw = async (from: Circuit | undefined) => {
+    const result = from ? await withValues(from, rows) : null;
+    if (result && 'faults' in result) {
+      setFaults(result.faults);
+      announce(result.faults[0]?.sentence ?? '');
+      return;
+    }
+    await startDrawing(ports, {
+      title: title.trim(),
+      access,
+      ...(result && { circuit: result.circuit }),
+    });
+  };
+
+  return (
+    <Screen
+      name="new-job"
+      title={deskWords().yourGuitar}
+      acts={
+        <>
+          <a class="plain" href={hrefOf({ at: 'home' })}>
+            {deskWords().back}
+          </a>
+          <button type="button" class="plain" onClick={() => start('card')}>
+            {deskWords().readingCard}
+          </button>
+          <button type="button" class="main" onClick={() => start(view)}>
+            {deskWords().start}
+          </button>
+        </>
+      }
+    >
+      {failure && (
+        <p role="alert" class="sentence">
+          {failure}
+        </p>
+      )}
+      {faults.length > 0 && (
+        <p role="alert" class="sentence">
+          {faults[0]?.sentence}
+        </p>
+      )}
+      <label class="field-tall">
+        <span>{deskWords().yourNameForTheGuitar}</span>
+        <input
+          value={title}
+          placeholder={deskWords().myGuitar}
+          maxLength={80}
+          onInput={({ currentTarget }) => setTitle(currentTarget.value)}
+        />
+      </label>
+      <label class="tick">
+        <input
+          type="checkbox"
+          checked={access === 'open'}
+          onChange={({ currentTarget }) => setAccess(currentTarget.checked ? 'open' : 'closed')}
+        />
+        {deskWords().itIsOpenAlready}
+      </label>
+      <fieldset class="options">
+        <legend>{deskWords().whichWiringShouldItHave}</legend>
+        {families.map((family) => (
+          <Fragment key={family}>
+            <h3 class="options-head">{deskWords()[family]}</h3>
+            {startingWirings
+              .filter((one) => one.family === family)
+              .map(({ id, title: words }) => (
+                <label key={id}>
+                  <input
+                    type="radio"
+                    name="wiring"
+                    checked={id === wiring}
+                    onChange={() => choose(id)}
+                  />
+                  {capital(called(words))}
+                </label>
+              ))}
+          </Fragment>
+        ))}
+      </fieldset>
+      <p class="row">
+        <button type="button" class="plain" onClick={() => draw(circuit)}>
+          {deskWords().changeTheDrawing}
+        </button>
+        <button type="button" class="plain" onClick={() => draw(undefined)}>
+          {deskWords().drawItYourself}
+        </button>
+      </p>
+      {base && (
+        <Modifications
+          key={wiring}
+          base={base}
+          changes={changes}
+          onChanges={(next) => change(base, next)}
+        />
+      )}
+      {changes.length > 0 && circuit && <p class="soft">{capital(called(circuit.title))}.</p>}
+      <details>
+        <summary>{deskWords().valuesOfItsParts}</summary>
+        <p class="soft">{deskWords().usualValuesStandHereSetRight}</p>
+        <ValuesFields rows={rows} faults={faults} onRows={setRows} />
+      </details>
+    </Screen>
+  );
+}

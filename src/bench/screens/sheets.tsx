@@ -1,0 +1,72 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { SheetSummary } from '../../notebook/index.ts';
+import { isFound } from '../../notebook/search.ts';
+import { homeWords } from '../../words/en/home.ts';
+import { dateText } from '../../words/figures.ts';
+import { moveFromOldShelf } from '../old-shelf.ts';
+import { saveText } from '../pieces/save-text.ts';
+import { usePorts } from '../ports.ts';
+import { hrefOf } from '../route.ts';
+import { routeOfSheet } from '../sheet-route.ts';
+
+/** On the home screen: the pickups that were sorted, and those that play together. */
+export function Sheets({ wanted }: { wanted: string }) {
+  const ports = usePorts();
+  const { notebook } = ports;
+  const [sheets, setSheets] = useState<readonly SheetSummary[]>([]);
+  const [failure, setFailure] = useState<string | null>(null);
+  useEffect(() => {
+    const look = () =>
+      notebook.sheets
+        .list()
+        .then(setSheets, (error: unknown) =>
+          setFailure(error instanceof Error ? error.message : homeWords().noReasonWasGiven),
+        );
+    void moveFromOldShelf(notebook.sheets, ports.now(), ports.newId()).then(look);
+    // Another tab may work on the same pickups.
+    return notebook.watch(() => void look());
+  }, [notebook, ports]);
+  if (failure)
+    return (
+      <p role="alert" class="sentence">
+        {homeWords().yourPickupsCouldNotBeRead(failure)}
+      </p>
+    );
+  const found = sheets.filter(({ title }) => isFound(wanted, [title]));
+  if (found.length === 0) return null;
+  return (
+    <>
+      <h2>{homeWords().pickups}</h2>
+      <ul class="list">
+        {found.map((sheet) => (
+          <li key={sheet.id}>
+            {sheet.damaged ? (
+              <div class="list-row">
+                <span class="says">{sheet.title || homeWords().aPickup}</span>
+                <span class="note">{sheet.damaged}</span>
+                <button
+                  type="button"
+                  class="quiet"
+                  onClick={async () => saveText(await notebook.sheets.rescue(sheet.id), sheet)}
+                >
+                  {homeWords().saveAsAFile}
+                </button>
+              </div>
+            ) : (
+              <a class="list-row" href={hrefOf(routeOfSheet(sheet))}>
+                <span class="says">{sheet.title}</span>
+                <span class="note">
+                  {sheet.format === 'lugwise-pickup'
+                    ? homeWords().itsLeads
+                    : homeWords().playingTogether}{' '}
+                  · {sheet.readings} {sheet.readings === 1 ? 'reading' : 'readings'} ·{' '}
+                  {dateText(sheet.changedAt)}
+                </span>
+              </a>
+            )}
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}

@@ -1,0 +1,66 @@
+import type { SeenPickup } from '../../circuit/seen-pickup.ts';
+import type { Role } from '../../sorter/inside.ts';
+import type { Joining } from '../../sorter/joins.ts';
+import { matWords } from '../../words/en/mat.ts';
+import { leadNames } from './sort-words.ts';
+import { SortedDrawing } from './sorted-drawing.tsx';
+
+interface SortJoiningsProps {
+  readonly seen: SeenPickup;
+  readonly leads: readonly { readonly lead: string; readonly role: Role }[];
+  readonly ways: readonly Joining[];
+}
+
+/** A card to photograph for each way to join the leads, the usual one open. */
+export function SortJoinings({ seen, leads, ways }: SortJoiningsProps) {
+  const names = (ids: readonly string[]) => leadNames(seen, ids);
+  return (
+    <>
+      <h2>{matWords().howToJoinThem}</h2>
+      <div class="joinings">
+        {ways.map((joining, at) => {
+          const { way, title, hot, ground, together, apart, note, warning } = joining;
+          return (
+            <details key={way} class="joining" data-way={way} open={at === 0}>
+              <summary>{title}</summary>
+              <div class="sorted-drawing">
+                <SortedDrawing seen={seen} leads={leads} joining={joining} />
+              </div>
+              <table class="grounds">
+                <tbody>
+                  <tr>
+                    <th scope="row">{matWords().hotToTheSwitchOrVolume}</th>
+                    <td>{names(hot)}</td>
+                  </tr>
+                  {together.length > 0 && (
+                    <tr>
+                      <th scope="row">{matWords().joinedToEachOtherTaped}</th>
+                      <td>{names(together)}</td>
+                    </tr>
+                  )}
+                  <tr>
+                    <th scope="row">{matWords().groundToTheBackOfAPot}</th>
+                    <td>{names(ground)}</td>
+                  </tr>
+                  {apart.length > 0 && (
+                    <tr>
+                      <th scope="row">{matWords().tapedEachAlone}</th>
+                      <td>{names(apart)}</td>
+                    </tr>
+                  )}
+                </tbody>
+              </table>
+              {note && <p class="soft">{note}</p>}
+              {warning && (
+                <p role="note" class="sentence">
+                  {warning}
+                </p>
+              )}
+            </details>
+          );
+        })}
+      </div>
+      <p class="soft">{matWords().bareWirePlateAndCoverGoTo}</p>
+    </>
+  );
+}

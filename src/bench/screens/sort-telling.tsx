@@ -1,0 +1,202 @@
+import { useState } from 'preact/hooks';
+import { colourOf, type SeenLead } from '../../circuit/seen-pickup.ts';
+import { freshSort } from '../../flows/sort-work.ts';
+import { type PickupSheet, SHEET_VERSION } from '../../notebook/index.ts';
+import { matWords } from '../../words/en/mat.ts';
+import { Screen } from '../pieces/screen.tsx';
+import { usePorts } from '../ports.ts';
+import { go, hrefOf } from '../route.ts';
+import { colourTitle } from './pickup-names.ts';
+
+const kinds = [
+  { what: 'wire', says: 'insulated' },
+  {
+    what: 'bare',
+    get says() {
+      return matWords().bareWireOrBraid;
+    },
+  },
+  {
+    what: 'pair',
+    get says() {
+      return matWords().twoJoinedByTheMaker;
+    },
+  },
+] as const;
+const marks = ['striped', 'dotted', 'knotted', 'taped', 'thick', 'thin', 'short', 'long'];
+
+/** What the person sees of the pickup: nothing measured yet. */
+export function SortTelling() {
+  const ports = usePorts();
+  const [title, setTitle] = useState('');
+  const [coils, setCoils] = useState<1 | 2>(2);
+  const [leads, setLeads] = useState<readonly SeenLead[]>(() => fresh(4));
+  const [plate, setPlate] = useState(true);
+  const [cover, setCover] = useState(false);
+  const [failure, setFailure] = useState<string | null>(null);
+  const change = (at: number, more: Partial<SeenLead>) =>
+    setLeads(leads.map((lead, index) => (index === at ? { ...lead, ...more } : lead)));
+  const marked = (at: number, mark: string) =>
+    setLeads(
+      leads.map((lead, index) => {
+        if (index !== at) return lead;
+        const { mark: _, ...plain } = lead;
+        return mark === '' ? plain : { ...plain, mark };
+      }),
+    );
+  const names = leads.map((lead) => colourOf(lead).trim().toLowerCase());
+  const twice = names.find((name, at) => names.indexOf(name) !== at);
+  const fault = leads.some(({ colour }) => colour.trim() === '')
+    ? matWords().giveEveryLeadItsColourOrAny
+    : twice !== undefined
+      ? matWords().twoLeadsAreCalledTwiceGive(twice)
+      : null;
+  const start = async () => {
+    const at = ports.now();
+    const told = leads.map((lead) => ({ ...lead, colour: lead.colour.trim() }));
+    const sheet: PickupSheet = {
+      format: 'lugwise-pickup',
+      version: SHEET_VERSION,
+      id: ports.newId(),
+      title: title.trim() || colourTitle(told),
+      createdAt: at,
+      ...freshSort({ coils, leads: told, plate, cover }, at),
+    };
+    try {
+      await ports.notebook.sheets.write(sheet);
+      go({ at: 'pickup', id: sheet.id, view: 'sort' });
+    } catch (error) {
+      setFailure(error instanceof Error ? error.message : matWords().itCouldNotBeStored2);
+    }
+  };
+  return (
+    <Screen
+      name="sort-telling"
+      title={matWords().thePickupOnTheMat}
+      acts={
+        <>
+          <a class="plain" href={hrefOf({ at: 'home' })}>
+            {matWords().back}
+          </a>
+          <button type="button" class="main" disabled={fault !== null} onClick={start}>
+            {matWords().start}
+          </button>
+        </>
+      }
+    >
+      {failure && (
+        <p role="alert" class="sentence">
+          {failure}
+        </p>
+      )}
+      <p>{matWords().unsolderItsLeadsFirstNothing}</p>
+      <fieldset class="options options-2">
+        <legend>{matWords().howManyCoilsDoYouSee}</legend>
+        <label>
+          <input type="radio" name="coils" checked={coils === 2} onChange={() => setCoils(2)} />
+          {matWords().two}
+        </label>
+        <label>
+          <input type="radio" name="coils" checked={coils === 1} onChange={() => setCoils(1)} />
+          {matWords().one}
+        </label>
+      </fieldset>
+      <p class="soft">
+        {coils === 2 ? matWords().theScrewCoilIsTheOneWith : matWords().twoRowsUnderOneCoverCount}
+      </p>
+      <fieldset class="options options-5">
+        <legend>{matWords().howManyLeadsTheBareOneCounts}</legend>
+        {[2, 3, 4, 5, 6].map((count) => (
+          <label key={count}>
+            <input
+              type="radio"
+              name="count"
+              checked={leads.length === count}
+              onChange={() =>
+                setLeads([...leads, ...fresh(count).slice(leads.length)].slice(0, count))
+              }
+            />
+            {count}
+          </label>
+        ))}
+      </fieldset>
+      {leads.map((lead, at) => (
+        <div key={lead.id} class="told-lead">
+          <label class="field-tall">
+            <span>{matWords().colourOfLeadWhat(at + 1)}</span>
+            <input
+              value={lead.colour}
+              maxLength={24}
+              autocapitalize="off"
+              onInput={({ currentTarget }) => change(at, { colour: currentTarget.value })}
+            />
+          </label>
+          <label class="field-tall">
+            <span>{matWords().mark}</span>
+            <select
+              aria-label={matWords().markOfLeadWhat(at + 1)}
+              value={lead.mark ?? ''}
+              onChange={({ currentTarget }) => marked(at, currentTarget.value)}
+            >
+              <option value="">{matWords().none}</option>
+              {marks.map((mark) => (
+                <option key={mark} value={mark}>
+                  {mark}
+                </option>
+              ))}
+            </select>
+          </label>
+          <label class="field-tall">
+            <span>{matWords().itIs}</span>
+            <select
+              aria-label={matWords().leadWhatIs(at + 1)}
+              value={lead.what}
+              onChange={({ currentTarget }) =>
+                change(at, { what: currentTarget.value as SeenLead['what'] })
+              }
+            >
+              {kinds.map(({ what, says }) => (
+                <option key={what} value={what}>
+                  {says}
+                </option>
+              ))}
+            </select>
+          </label>
+        </div>
+      ))}
+      <label class="tick">
+        <input
+          type="checkbox"
+          checked={plate}
+          onChange={({ currentTarget }) => setPlate(currentTarget.checked)}
+        />
+        {matWords().aProbeCanReachItsBasePlate}
+      </label>
+      <label class="tick">
+        <input
+          type="checkbox"
+          checked={cover}
+          onChange={({ currentTarget }) => setCover(currentTarget.checked)}
+        />
+        {matWords().itHasAMetalCoverThatIs}
+      </label>
+      <label class="field-tall">
+        <span>{matWords().yourNameForThePickup}</span>
+        <input
+          value={title}
+          placeholder={matWords().madeOfItsColours}
+          maxLength={80}
+          onInput={({ currentTarget }) => setTitle(currentTarget.value)}
+        />
+      </label>
+      {fault && (
+        <p role="status" class="soft">
+          {fault}
+        </p>
+      )}
+    </Screen>
+  );
+}
+
+const fresh = (count: number): readonly SeenLead[] =>
+  Array.from({ length: count }, (_, at) => ({ id: `lead${at + 1}`, colour: '', what: 'wire' }));

@@ -1,0 +1,253 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Circuit } from '../../circuit/circuit.ts';
+import {
+  type Answer,
+  halfPlaces,
+  knobPlaces,
+  listeningPlaces,
+  stringTouch,
+} from '../../flows/index.ts';
+import type { Job } from '../../notebook/job.ts';
+import type { Ask } from '../../readings/reading.ts';
+import { called } from '../../words/called.ts';
+import { huntWords } from '../../words/en/hunt.ts';
+import { choicesFor, halfChoices, knobChoices, type SeenChoice } from '../entry/choices.tsx';
+import type { Say } from '../hunt-actor.ts';
+import { announce } from '../pieces/announce.tsx';
+import { Screen } from '../pieces/screen.tsx';
+import { usePorts } from '../ports.ts';
+import { readPractice } from '../practice/read.ts';
+
+interface SymptomProps {
+  readonly strip: preact.ComponentChildren;
+  readonly circuit: Circuit;
+  readonly say: Say;
+  /** A made-up guitar is played by the app. */
+  readonly practice?: NonNullable<Job['practice']>;
+}
+
+/** One thing that can be told before the meter comes out. */
+interface Telling {
+  readonly title: string;
+  /** Where the selector stands for it, where that is not the title. */
+  readonly at?: string;
+  readonly ask: Ask;
+  readonly choices: readonly SeenChoice[];
+}
+interface Group {
+  readonly title: string;
+  /** How the controls stand for all of them. */
+  readonly how: string;
+  readonly tellings: readonly Telling[];
+}
+
+/** What is heard, before any meter comes out. Nothing has to be answered; what is left alone counts as not tried. */
+export function Symptom({ strip, circuit, say, practice }: SymptomProps) {
+  const { engine } = usePorts();
+  const [groups] = useState(() => groupsFor(circuit));
+  const tellings = groups.flatMap((group) => group.tellings);
+  const [chosen, setChosen] = useState<ReadonlyMap<Telling, SeenChoice>>(new Map());
+  const [open, setOpen] = useState<Telling | null>(tellings[0] ?? null);
+
+  const choose = (telling: Telling, choice: SeenChoice | null) => {
+    const next = new Map(chosen);
+    if (choice) next.set(telling, choice);
+    else next.delete(telling);
+    setChosen(next);
+    const { tellings: here } = groups.find((group) => group.tellings.includes(telling)) as Group;
+    setOpen(here[here.indexOf(telling) + 1] ?? null);
+  };
+  const play = async (of: NonNullable<Job['practice']>) => {
+    const heard = new Map<Telling, SeenChoice>();
+    for (const telling of tellings) {
+      const { seen } = await readPractice(engine, of, { readings: [], repairs: [] }, telling.ask);
+      const choice = telling.choices.find(
+        (one) => JSON.stringify(one.seen) === JSON.stringify(seen),
+      );
+      if (choice) heard.set(telling, choice);
+    }
+    setChosen(heard);
+    setOpen(null);
+    announce(huntWords().whatIsHeardIsFilledIn);
+  };
+  const answers = tellings.flatMap((telling): Answer[] => {
+    const choice = chosen.get(telling);
+    return choice ? [{ ask: telling.ask, seen: choice.seen }] : [];
+  });
+
+  return (
+    <Screen
+      name="symptom"
+      title={huntWords().whatDoYouHear}
+      strip={strip}
+      acts={
+        <>
+          {answers.length === 0 && (
+            <button type="button" class="plain" onClick={() => say({ type: 'SKIP' })}>
+              {huntWords().notTriedYet}
+            </button>
+          )}
+          <button
+            type="button"
+            class="main"
+            disabled={answers.length === 0}
+            onClick={() => say({ type: 'HEARD', answers })}
+          >
+            {huntWords().goOn}
+          </button>
+        </>
+      }
+    >
+      <p class="soft">
+        {practice ? huntWords().aMadeUpGuitarSomethingInIt : huntWords().pluggedInAtLowVolumeAnswer}
+      </p>
+      {practice && (
+        <button type="button" class="large" onClick={() => void play(practice)}>
+          {huntWords().plugItInAndPlay}
+        </button>
+      )}
+      {groups.map((group, index) => (
+        <GroupRows
+          key={group.title}
+          group={group}
+          unfolded={index === 0}
+          chosen={chosen}
+          open={open}
+          onOpen={setOpen}
+          onChoose={choose}
+        />
+      ))}
+    </Screen>
+  );
+}
+
+interface GroupRowsProps {
+  readonly group: Group;
+  readonly unfolded: boolean;
+  readonly chosen: ReadonlyMap<Telling, SeenChoice>;
+  readonly open: Telling | null;
+  onOpen(telling: Telling | null): void;
+  onChoose(telling: Telling, choice: SeenChoice | null): void;
+}
+
+/** A heading that folds its rows away, so that what matters most fits on the screen; it tells how many are answered. */
+function GroupRows({ group, unfolded, chosen, open, onOpen, onChoose }: GroupRowsProps) {
+  const [shown, setShown] = useState(unfolded);
+  const told = group.tellings.filter((telling) => chosen.has(telling)).length;
+  const fold = () => {
+    setShown(!shown);
+    onOpen(shown ? null : (group.tellings.find((telling) => !chosen.has(telling)) ?? null));
+  };
+  return (
+    <section class="places">
+      <h2>
+        <button type="button" class="places-head" aria-expanded={shown} onClick={fold}>
+          <span>{group.title}</span>
+          <span class={told > 0 ? 'place-seen' : 'soft'}>
+            {huntWords().toldOfCount(told, group.tellings.length)}
+          </span>
+        </button>
+      </h2>
+      {shown && <p class="soft">{group.how}</p>}
+      {shown &&
+        group.tellings.map((telling) => (
+          <Place
+            key={telling.title}
+            telling={telling}
+            choice={chosen.get(telling) ?? null}
+            open={open === telling}
+            onOpen={() => onOpen(open === telling ? null : telling)}
+            onChoose={(choice) => onChoose(telling, choice)}
+          />
+        ))}
+    </section>
+  );
+}
+
+interface PlaceProps {
+  readonly telling: Telling;
+  readonly choice: SeenChoice | null;
+  readonly open: boolean;
+  onOpen(): void;
+  onChoose(choice: SeenChoice | null): void;
+}
+
+function Place({ telling, choice, open, onOpen, onChoose }: PlaceProps) {
+  const row = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    // The next question comes into view by itself, answers and all.
+    if (open) row.current?.scrollIntoView({ block: 'nearest' });
+  }, [open]);
+  return (
+    <div class="place" ref={row}>
+      <button type="button" class="place-head" aria-expanded={open} onClick={onOpen}>
+        <span class="place-title">
+          {telling.title}
+          {telling.at && <span class="note">{telling.at}</span>}
+        </span>
+        <span class={choice ? 'place-seen' : 'soft'}>
+          {choice ? choice.says.toLowerCase() : huntWords().notTried}
+        </span>
+      </button>
+      {open && (
+        <div class="chips">
+          {telling.choices.map((one) => (
+            <button
+              key={one.says}
+              type="button"
+              class="chip"
+              aria-pressed={choice === one}
+              onClick={() => onChoose(one)}
+            >
+              <span class="says">{one.says}</span>
+              {one.note && <span class="note">{one.note}</span>}
+            </button>
+          ))}
+          <button type="button" class="chip" onClick={() => onChoose(null)}>
+            <span class="says">{huntWords().notTried2}</span>
+          </button>
+        </div>
+      )}
+    </div>
+  );
+}
+
+function groupsFor(circuit: Circuit): readonly Group[] {
+  const places = listeningPlaces(circuit);
+  const knobs = knobPlaces(circuit);
+  const touch = stringTouch(circuit);
+  const one = places.length === 1;
+  const sound: Group = {
+    title: one ? huntWords().theSound : huntWords().inEachPosition,
+    how: huntWords().everyKnobAt10,
+    tellings: places.map(({ title, ask }) => ({ title, ask, choices: choicesFor('listen') })),
+  };
+  const turned: Group = {
+    title: huntWords().doTheKnobsWork,
+    how: huntWords().thatKnobAt0TheOthersAt,
+    tellings: knobs.map(({ pot, title, ask }) => ({
+      title: called(pot.title),
+      ...(!one && { at: huntWords().titleSelected(title) }),
+      ask,
+      choices: knobChoices(pot.role),
+    })),
+  };
+  const half: Group = {
+    title: huntWords().atHalfVolume,
+    how: huntWords().thatVolumeAt5TheRestAt,
+    tellings: halfPlaces(circuit).map(({ pot, title, ask }) => ({
+      title: huntWords().potAt5(pot.title),
+      ...(!one && { at: huntWords().titleSelected(title) }),
+      ask,
+      choices: halfChoices(),
+    })),
+  };
+  const hum: Group = {
+    title: huntWords().theHum,
+    how: huntWords().doNotPlayLayAHandOn,
+    tellings: touch
+      ? [{ title: huntWords().whenITouchTheStrings, ask: touch, choices: choicesFor('touch') }]
+      : [],
+  };
+  return [sound, turned, half, hum].filter(({ tellings }) => tellings.length > 0);
+}

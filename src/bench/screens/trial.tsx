@@ -1,0 +1,275 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import type { Circuit, Setting } from '../../circuit/circuit.ts';
+import { potsOf, restingSetting, switchesOf, withKnob } from '../../circuit/setting.ts';
+import type { ReadingChange } from '../../diagnosis/reading-changes.ts';
+import type { Trial } from '../../diagnosis/trial.ts';
+import type { Job } from '../../notebook/job.ts';
+import { called } from '../../words/called.ts';
+import { tryingWords } from '../../words/en/trials.ts';
+import { figure } from '../../words/figures.ts';
+import { ChartKey, ResponseChart } from '../drawings/response-chart.tsx';
+import type { Say } from '../hunt-actor.ts';
+import { announce } from '../pieces/announce.tsx';
+import { Screen } from '../pieces/screen.tsx';
+import { usePorts } from '../ports.ts';
+import { go, hrefOf } from '../route.ts';
+import { blockedBy } from './trial-keep.ts';
+import { ChangedReadings, TrialSummary, trialWords } from './trial-results.tsx';
+import {
+  asItIs,
+  CABLE_PER_METRE,
+  type Subject,
+  subjectsOf,
+  type Tried,
+  type TriedFault,
+  triedCircuit,
+} from './trial-subject.ts';
+import { TriedFields } from './tried-fields.tsx';
+
+interface TrialProps {
+  readonly strip: preact.ComponentChildren;
+  readonly job: Job;
+  readonly say: Say;
+}
+
+/** A usual guitar cable, metres. */
+const USUAL_CABLE = 4.5;
+const AMPLIFIER_OHMS = 1e6;
+const loadOf = (metres: number) => ({ ohms: AMPLIFIER_OHMS, farads: metres * CABLE_PER_METRE });
+
+/** Another value or kind of a part: how it would sound beside the guitar as it is, and what the meter would read. */
+export function TrialScreen({ strip, job, say }: TrialProps) {
+  const { circuit } = job;
+  const subjects = useMemo(() => subjectsOf(circuit), [circuit]);
+  const [subject, setSubject] = useState<Subject>(() => subjects[0] as Subject);
+  const [tried, setTried] = useState<Tried>(() => asItIs(circuit, subject));
+  const [metres, setMetres] = useState(USUAL_CABLE);
+  const [setting, setSetting] = useState<Setting>(() => ({
+    ...restingSetting(circuit),
+    plug: 'in',
+  }));
+  const [sweep, setSweep] = useState('');
+  const [made, setMade] = useState<Circuit>(circuit);
+  const [faults, setFaults] = useState<readonly TriedFault[]>([]);
+
+  const choose = (key: string) => {
+    const next = subjects.find((one) => one.key === key) as Subject;
+    setSubject(next);
+    setTried(asItIs(circuit, next));
+    setMetres(USUAL_CABLE);
+  };
+  useEffect(() => {
+    let here = true;
+    triedCircuit(circuit, subject, tried).then((result) => {
+      if (!here) return;
+      setFaults('faults' in result ? result.faults : []);
+      if ('circuit' in result) setMade(result.circuit);
+    });
+    return () => {
+      here = false;
+    };
+  }, [circuit, subject, tried]);
+
+  const { trial, failed } = useTrial(circuit, made, setting, sweep === '' ? null : sweep, metres);
+  const swept = potsOf(made).find(({ id }) => id === sweep)?.title;
+  const changes = useChanges(job, made);
+  const blocked = made === circuit ? null : blockedBy(job, made);
+  const keep = () => {
+    if (blocked !== null) return announce(blocked);
+    say({ type: 'CORRECT', circuit: made, meter: job.meter });
+    announce(tryingWords().thisIsTheIntendedWiringNow);
+    go({ at: 'job', id: job.id, view: 'record' });
+  };
+
+  return (
+    <Screen
+      name="trial"
+      title={tryingWords().tryAValue}
+      strip={strip}
+      acts={
+        <>
+          <a class="plain" href={hrefOf({ at: 'job', id: job.id, view: 'record' })}>
+            {tryingWords().back}
+          </a>
+          <button
+            type="button"
+            class="main"
+            disabled={made === circuit || faults.length > 0 || blocked !== null}
+            onClick={keep}
+          >
+            {tryingWords().makeItTheIntendedWiring}
+          </button>
+        </>
+      }
+    >
+      <label class="field-tall">
+        <span>{tryingWords().whatToTry}</span>
+        <select value={subject.key} onChange={({ currentTarget }) => choose(currentTarget.value)}>
+          {subjects.map(({ key, title }) => (
+            <option key={key} value={key}>
+              {title}
+            </option>
+          ))}
+        </select>
+      </label>
+      <TriedFields subject={subject} tried={tried} faults={faults} onTried={setTried} />
+      {subject.is === 'cable' && (
+        <Slide
+          title={tryingWords().metresOfCable}
+          value={metres}
+          most={20}
+          step={0.5}
+          onValue={setMetres}
+        />
+      )}
+      {failed && <p role="alert">{failed}</p>}
+      {trial ? (
+        <div class="chart-frame">
+          <ResponseChart trial={trial} label={trialWords(trial)} />
+          <ChartKey sweep={swept} />
+        </div>
+      ) : (
+        <p class="soft">{tryingWords().workingItOut}</p>
+      )}
+      <Controls circuit={made} setting={setting} onSetting={setSetting} />
+      <label class="field">
+        <span>{tryingWords().showTheSweepOf}</span>
+        <select value={sweep} onChange={({ currentTarget }) => setSweep(currentTarget.value)}>
+          <option value="">{tryingWords().noKnob}</option>
+          {potsOf(made).map(({ id, title }) => (
+            <option key={id} value={id}>
+              {called(title)}
+            </option>
+          ))}
+        </select>
+      </label>
+      {trial && <TrialSummary trial={trial} sweep={swept} />}
+      {blocked && <p class="sentence">{blocked}</p>}
+      {made !== circuit && changes && (
+        <ChangedReadings before={circuit} after={made} changes={changes} />
+      )}
+      <p class="soft">{tryingWords().againstTheSignalOfOneCoil(figure(metres))}</p>
+    </Screen>
+  );
+}
+
+/** Curves of the newest question; the last ones stay until newer ones are there. */
+function useTrial(
+  before: Circuit,
+  after: Circuit,
+  setting: Setting,
+  sweep: string | null,
+  metres: number,
+) {
+  const { engine } = usePorts();
+  const [trial, setTrial] = useState<Trial | null>(null);
+  const [failed, setFailed] = useState<string | null>(null);
+  useEffect(() => {
+    let here = true;
+    engine
+      .trial({
+        before: { circuit: before, load: loadOf(USUAL_CABLE) },
+        after: { circuit: after, load: loadOf(metres) },
+        setting,
+        sweep,
+      })
+      .then(
+        (found) => {
+          if (!here) return;
+          setTrial(found);
+          setFailed(null);
+        },
+        (error: unknown) => {
+          const outdated = error instanceof Error && 'code' in error && error.code === 'outdated';
+          if (here && !outdated)
+            setFailed(error instanceof Error ? error.message : tryingWords().itCouldNotBeWorkedOut);
+        },
+      );
+    return () => {
+      here = false;
+    };
+  }, [before, after, setting, sweep, metres, engine]);
+  return { trial, failed };
+}
+
+function useChanges(job: Job, after: Circuit): readonly ReadingChange[] | null {
+  const { engine } = usePorts();
+  const [changes, setChanges] = useState<readonly ReadingChange[] | null>(null);
+  useEffect(() => {
+    let here = true;
+    setChanges(null);
+    if (after !== job.circuit)
+      engine.changes({ before: job.circuit, after, meter: job.meter }).then(
+        (found) => here && setChanges(found),
+        () => here && setChanges(null),
+      );
+    return () => {
+      here = false;
+    };
+  }, [job.circuit, job.meter, after, engine]);
+  return changes;
+}
+
+interface ControlsProps {
+  readonly circuit: Circuit;
+  readonly setting: Setting;
+  onSetting(setting: Setting): void;
+}
+
+/** The controls as they stand for both curves. */
+function Controls({ circuit, setting, onSetting }: ControlsProps) {
+  return (
+    <>
+      {switchesOf(circuit).map((part) => (
+        <label key={part.id} class="field">
+          <span>{called(part.title)}</span>
+          <select
+            value={setting.positions[part.id]}
+            onChange={({ currentTarget: { value } }) =>
+              onSetting({ ...setting, positions: { ...setting.positions, [part.id]: value } })
+            }
+          >
+            {part.positions.map(({ name, title }) => (
+              <option key={name} value={name}>
+                {called(title)}
+              </option>
+            ))}
+          </select>
+        </label>
+      ))}
+      {potsOf(circuit).map((part) => (
+        <Slide
+          key={part.id}
+          title={called(part.title)}
+          value={setting.knobs[part.id] ?? 10}
+          most={10}
+          step={0.5}
+          onValue={(figure) => onSetting(withKnob(setting, part.id, figure))}
+        />
+      ))}
+    </>
+  );
+}
+
+interface SlideProps {
+  readonly title: string;
+  readonly value: number;
+  readonly most: number;
+  readonly step: number;
+  onValue(value: number): void;
+}
+
+const Slide = ({ title, value, most, step, onValue }: SlideProps) => (
+  <label class="knob-slide">
+    <span>{title}</span>
+    <input
+      type="range"
+      min="0"
+      max={most}
+      step={step}
+      value={value}
+      onInput={({ currentTarget }) => onValue(Number(currentTarget.value))}
+    />
+    <output>{value}</output>
+  </label>
+);

@@ -1,0 +1,73 @@
+import { type ReadonlySignal, signal } from '@preact/signals';
+import { useEffect, useMemo } from 'preact/hooks';
+import { createActor, fromPromise, type SnapshotFrom } from 'xstate';
+import { type TogetherEvent, type TogetherWork, togetherMachine } from '../flows/together.ts';
+import type { TogetherSheet } from '../notebook/index.ts';
+import { type Ports, usePorts } from './ports.ts';
+
+type DistributiveOmit<T, K extends PropertyKey> = T extends unknown ? Omit<T, K> : never;
+/** What a screen says; the moment is added on the way. */
+export type TogetherSay = (said: DistributiveOmit<TogetherEvent, 'at'>) => void;
+
+export interface TogetherRoom {
+  readonly snapshot: ReadonlySignal<SnapshotFrom<typeof togetherMachine>>;
+  readonly say: TogetherSay;
+  /** The sheet as it stands, stored or not. */
+  sheet(): TogetherSheet;
+  /** Stores what was told besides the readings. */
+  tell(more: Pick<TogetherSheet, 'meant'>): void;
+}
+
+export function useTogether(sheet: TogetherSheet): TogetherRoom {
+  const ports = usePorts();
+  const room = useMemo(() => start(sheet, ports), [sheet, ports]);
+  useEffect(() => () => room.stop(), [room]);
+  return room;
+}
+
+/** It began on a sheet, and every act hands back the rest of the object. */
+const asSheet = (work: TogetherWork): TogetherSheet => work as TogetherSheet;
+
+function start(sheet: TogetherSheet, ports: Ports): TogetherRoom & { stop(): void } {
+  const { sheets } = ports.notebook;
+  const machine = togetherMachine.provide({
+    actors: {
+      save: fromPromise(async ({ input }) => (await sheets.write(asSheet(input))) as TogetherSheet),
+    },
+  });
+  const actor = createActor(machine, { input: { work: sheet } });
+  const snapshot = signal(actor.getSnapshot());
+  actor.subscribe((next) => {
+    snapshot.value = next;
+  });
+  actor.start();
+  snapshot.value = actor.getSnapshot();
+  const present = () => asSheet(snapshot.value.context.work);
+  const unwatch = ports.notebook.watch(({ id, what }) => {
+    if (id !== sheet.id || what !== 'written') return;
+    sheets.read(id).then(
+      (work) => {
+        if (work.format === 'lugwise-together') actor.send({ type: 'CHANGED', work });
+      },
+      () => {
+        // It is joined with the next act that is stored here.
+      },
+    );
+  });
+  return {
+    snapshot,
+    say: (said) => actor.send({ ...said, at: ports.now() } as TogetherEvent),
+    sheet: present,
+    tell(more) {
+      const told: TogetherSheet = { ...present(), ...more, changedAt: ports.now() };
+      sheets.write(told).then(
+        (work) => actor.send({ type: 'CHANGED', work: work as TogetherSheet }),
+        () => actor.send({ type: 'CHANGED', work: told }),
+      );
+    },
+    stop: () => {
+      unwatch();
+      actor.stop();
+    },
+  };
+}

@@ -1,0 +1,68 @@
+import { type Signal, signal } from '@preact/signals';
+import { Workbox } from 'workbox-window';
+
+/** Whether the app would open with no network: the bench says so before the player goes there. */
+export type OfflineState = 'preparing' | 'ready' | 'unavailable';
+
+/** True while a newer version is on the phone and waits for the player to agree to it. */
+export const updateWaiting: Signal<boolean> = signal(false);
+export const offlineState: Signal<OfflineState> = signal('preparing');
+
+/** An app left open for days asks for a newer version this often, when it comes back into view. */
+const hoursBetweenChecks = 6;
+
+let worker: Workbox | undefined;
+let accepted = false;
+let takenOver = false;
+
+/**
+ * Registers the service worker that keeps the app on the phone. Call once, at the start. Without a
+ * secure origin there is none, and `offlineState` says so.
+ */
+export async function keepOffline(): Promise<void> {
+  if (!('serviceWorker' in navigator)) {
+    offlineState.value = 'unavailable';
+    return;
+  }
+  worker = new Workbox('./sw.js');
+  worker.addEventListener('waiting', () => {
+    updateWaiting.value = true;
+  });
+  worker.addEventListener('controlling', ({ isUpdate, isExternal }) => {
+    if (!isUpdate && !isExternal) return;
+    if (accepted) {
+      window.location.reload();
+      return;
+    }
+    // Another tab agreed: this one still runs the old version, whose files are gone from the cache.
+    takenOver = true;
+    updateWaiting.value = true;
+  });
+  try {
+    await worker.register();
+    await navigator.serviceWorker.ready;
+    offlineState.value = 'ready';
+    askNowAndThen(worker);
+  } catch {
+    // No certificate that the browser trusts, or a private window: the app works, but only online.
+    offlineState.value = 'unavailable';
+  }
+}
+
+/** Takes the waiting version into use and opens the app again. Call it only on the player's word. */
+export function acceptUpdate(): void {
+  accepted = true;
+  if (takenOver) window.location.reload();
+  else worker?.messageSkipWaiting();
+}
+
+function askNowAndThen(current: Workbox): void {
+  let lastCheck = Date.now();
+  document.addEventListener('visibilitychange', () => {
+    const due = Date.now() - lastCheck > hoursBetweenChecks * 3_600_000;
+    if (document.visibilityState !== 'visible' || !due) return;
+    lastCheck = Date.now();
+    // Offline the question cannot be asked; the next time is soon enough.
+    current.update().catch(() => undefined);
+  });
+}

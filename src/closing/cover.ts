@@ -1,0 +1,117 @@
+/** A column of a cover: what it costs, and what share of each row's need it brings. */
+export interface CoverColumn {
+  readonly cost: number;
+  readonly entries: readonly (readonly [row: number, share: number])[];
+  /** Columns of one bundle, the same reading taken again, are also tried all at once. */
+  readonly bundle?: number;
+}
+
+/**
+ * Columns whose shares add up to at least 1 in every row that all columns together could fill, at small cost: greedily the most need
+ * filled per cost, then cuts (what the rest makes needless, dearest first), then exchanges: columns that come in where they make
+ * dearer ones needless.
+ * @param kept columns that are in the cover whatever they bring
+ * @returns indices of columns, rising
+ */
+export function cover(
+  columns: readonly CoverColumn[],
+  rows: number,
+  kept: readonly number[] = [],
+): readonly number[] {
+  const needs = reachable(columns, rows);
+  const filled = new Float64Array(rows);
+  const chosen = new Set<number>();
+  const add = (at: number, sign: 1 | -1): void => {
+    if (sign > 0) chosen.add(at);
+    else chosen.delete(at);
+    for (const [row, share] of (columns[at] as CoverColumn).entries)
+      filled[row] = (filled[row] as number) + sign * share;
+  };
+  for (const at of kept) add(at, 1);
+  const gain = ({ entries }: CoverColumn): number => {
+    let sum = 0;
+    for (const [row, share] of entries) {
+      const open = (needs[row] as number) - (filled[row] as number);
+      if (open > SLACK) sum += Math.min(share, open);
+    }
+    return sum;
+  };
+  for (;;) {
+    let [best, rate] = [-1, 0];
+    columns.forEach((column, at) => {
+      if (chosen.has(at)) return;
+      const worth = gain(column) / column.cost;
+      if (worth > rate + 1e-12) [best, rate] = [at, worth];
+    });
+    if (best < 0) break;
+    add(best, 1);
+  }
+  const dearestFirst = () =>
+    [...chosen]
+      .filter((at) => !kept.includes(at))
+      .sort((x, y) => (columns[y] as CoverColumn).cost - (columns[x] as CoverColumn).cost);
+  /** Takes out what is needless, and says what. */
+  const cut = (candidates: readonly number[]): readonly number[] => {
+    const out: number[] = [];
+    for (const at of candidates) {
+      if (kept.includes(at)) continue;
+      const needless = (columns[at] as CoverColumn).entries.every(
+        ([row, share]) => (filled[row] as number) - share >= (needs[row] as number) - SLACK,
+      );
+      if (!needless) continue;
+      add(at, -1);
+      out.push(at);
+    }
+    return out;
+  };
+  cut(dearestFirst());
+  const costOf = (list: readonly number[]) =>
+    list.reduce((sum, at) => sum + (columns[at] as CoverColumn).cost, 0);
+  const bundles = bundled(columns);
+  for (let pass = 0; pass < PASSES; pass += 1) {
+    let better = false;
+    for (const all of bundles) {
+      const more = all.filter((at) => !chosen.has(at));
+      // One reading more, or all there are of it.
+      for (const incoming of more.length > 1 ? [more.slice(0, 1), more] : [more]) {
+        if (incoming.length === 0 || incoming.some((at) => chosen.has(at))) continue;
+        for (const at of incoming) add(at, 1);
+        const out = cut([...dearestFirst().filter((at) => !incoming.includes(at)), ...incoming]);
+        const gained = costOf(out) - costOf(incoming);
+        if (gained > SLACK) {
+          better = true;
+          continue;
+        }
+        for (const at of out) if (!incoming.includes(at)) add(at, 1);
+        for (const at of incoming) if (chosen.has(at)) add(at, -1);
+      }
+    }
+    if (!better) break;
+  }
+  return [...chosen].sort((x, y) => x - y);
+}
+
+/** Times that every column is tried for an exchange. */
+const PASSES = 3;
+
+/** Columns by bundle, each without one alone. */
+function bundled(columns: readonly CoverColumn[]): readonly (readonly number[])[] {
+  const found = new Map<number, number[]>();
+  columns.forEach(({ bundle, entries }, at) => {
+    if (entries.length === 0) return;
+    const key = bundle ?? -1 - at;
+    found.set(key, [...(found.get(key) ?? []), at]);
+  });
+  return [...found.values()];
+}
+
+/** Shares are sums of logarithms: rounding may cost a row its last billionth. */
+const SLACK = 1e-9;
+
+/** What each row can have at most, up to 1: a row that all columns together do not fill is left with what there is of it. */
+function reachable(columns: readonly CoverColumn[], rows: number): Float64Array {
+  const most = new Float64Array(rows);
+  for (const { entries } of columns)
+    for (const [row, share] of entries) most[row] = Math.min(1, (most[row] as number) + share);
+  return most.map((sum) => (sum >= 1 - SLACK ? 1 : 0));
+}

@@ -1,0 +1,43 @@
+import { varianceOf } from '../diagnosis/predictor.ts';
+import type { Observation, Prediction } from '../readings/prediction.ts';
+import type { Meter } from '../readings/reading.ts';
+
+/**
+ * A reading of ohms on the check's own scale, y = ln(ohms + 1). Above some ohms this is the logarithm the rest of the engine works
+ * with; below one ohm errors add instead of multiplying (leads, contact, last digit), and 5 ohm where 0.3 belong is many deviations.
+ */
+export interface Figure {
+  readonly mean: number;
+  readonly slopes: Float64Array;
+  /** Variance of what no other reading shares. */
+  readonly noise: number;
+  /** Variance before any other reading, noise included. */
+  readonly variance: number;
+}
+
+const ONE_OHM = 1;
+
+/**
+ * A meter's ranges are each off by their own share, so that readings in two ranges do not share one scale error: that share
+ * comes on top of the error that all readings share (conservative where two readings are in one range).
+ */
+export function figureOf(
+  prediction: Extract<Prediction, { type: 'level' }>,
+  deviations: Float64Array,
+  meter: Meter,
+): Figure {
+  const scale = prediction.ohms / (prediction.ohms + ONE_OHM);
+  const range = meter.accuracy / 2;
+  return {
+    mean: Math.log(prediction.ohms + ONE_OHM),
+    slopes: prediction.slopes.map((slope) => slope * scale),
+    noise: scale ** 2 * (prediction.noise ** 2 + range ** 2),
+    variance: scale ** 2 * (varianceOf(prediction, deviations) + range ** 2),
+  };
+}
+
+export const figureSeen = (seen: Extract<Observation, { type: 'level' }>): number =>
+  Math.log(Math.exp(seen.value) + ONE_OHM);
+
+/** Ohms at a point of the scale. */
+export const ohmsAt = (value: number): number => Math.max(0, Math.exp(value) - ONE_OHM);

@@ -1,0 +1,168 @@
+import { checkCircuit } from '../circuit/check.ts';
+import type { Circuit } from '../circuit/circuit.ts';
+import { type Layout, layoutOf } from '../circuit/netlist.ts';
+import { type Seconds, seconds } from '../circuit/units.ts';
+import { askKey } from '../diagnosis/ask-key.ts';
+import { effortOf } from '../diagnosis/effort.ts';
+import { type Hypothesis, singleHypotheses } from '../diagnosis/hypothesis.ts';
+import { Predictor } from '../diagnosis/predictor.ts';
+import type { Ask, Meter } from '../readings/reading.ts';
+import { briefOf } from './brief.ts';
+import { choose } from './choose.ts';
+import { type Showable, showable } from './faults-shown.ts';
+import { lowerBound } from './lower-bound.ts';
+import { missedSizes } from './missed.ts';
+import { inOrder, secondsOf } from './order.ts';
+import { hiddenPairs } from './pairs.ts';
+import { always, closingAsks, type Stage } from './stage.ts';
+import { type Column, columnsOf } from './table.ts';
+
+/** One reading of the list, and how often it is taken. */
+export interface PlanItem {
+  readonly ask: Ask;
+  readonly key: string;
+  readonly times: number;
+}
+
+export interface Plan {
+  /** Those that show most first; both parts in an order that moves little. */
+  readonly items: readonly PlanItem[];
+  /** Readings in all, each counted as often as it is taken. */
+  readonly readings: number;
+  /** No plan that shows the same and ends with playing each position has fewer. */
+  readonly atLeast: number;
+  readonly effort: Seconds;
+  /** How many of the items, at the head of the list, show most of what goes wrong, and what share of it. */
+  readonly first: { readonly items: number; readonly share: number; readonly effort: Seconds };
+  /** What it shows, and what no allowed reading can. */
+  readonly showable: Showable;
+  /** Pairs of faults, one of them shown alone, that undo each other in all allowed readings. */
+  readonly hiddenPairs: readonly Hypothesis[];
+}
+
+/** Everything about one guitar and meter that the check needs; made once. */
+export interface ClosingBench {
+  readonly layout: Layout;
+  readonly predictor: Predictor;
+  readonly healthy: Hypothesis;
+  /** The healthy guitar first. */
+  readonly singles: readonly Hypothesis[];
+  readonly plans: Map<string, Plan>;
+  readonly columns: Map<Stage, readonly Column[]>;
+}
+
+let bench: { readonly key: string; readonly made: ClosingBench } | undefined;
+
+/** Throws CircuitError where the circuit does not hold together. */
+export function closingBench(circuit: Circuit, meter: Meter): ClosingBench {
+  const key = JSON.stringify([circuit, meter]);
+  if (bench?.key === key) return bench.made;
+  checkCircuit(circuit);
+  const layout = layoutOf(circuit);
+  const singles = singleHypotheses(layout);
+  const made = {
+    layout,
+    singles,
+    healthy: singles[0] as Hypothesis,
+    predictor: new Predictor(layout, meter),
+    plans: new Map(),
+    columns: new Map(),
+  };
+  bench = { key, made };
+  return made;
+}
+
+/** Reading and writing down, on top of the act itself. */
+const NOTE = 5;
+
+/** Times that a list is made anew for what it does not show yet: pairs of faults which hide each other, single sizes. */
+const ROUNDS = 3;
+
+/** The list for one stage, without what could not be followed. */
+export function planOf(from: ClosingBench, stage: Stage, refused: readonly Ask[] = []): Plan {
+  const without = new Set(refused.map(askKey));
+  const name = `${stage} ${[...without].sort().join(' ')}`;
+  const known = from.plans.get(name);
+  if (known) return known;
+  // What is left of the list stays as it is: only what the refused readings showed is looked for elsewhere.
+  const before = without.size > 0 ? planOf(from, stage) : undefined;
+  const { layout, predictor, healthy, singles } = from;
+  let columns = from.columns.get(stage);
+  if (!columns) {
+    const asks = closingAsks(layout, stage);
+    const distinct = new Map([...asks.figures, ...asks.words].map((ask) => [askKey(ask), ask]));
+    columns = columnsOf(predictor, healthy, [...distinct.values()]);
+    from.columns.set(stage, columns);
+  }
+  const allowed = columns.filter(({ key }) => !without.has(key));
+  const kinds = {
+    figures: allowed.filter(({ ask }) => ask.kind === 'ohms' || ask.kind === 'turn'),
+    words: allowed.filter(({ ask }) => ask.kind !== 'ohms'),
+  };
+  let shown = showable(predictor, healthy, singles.slice(1), kinds);
+  const last = allowed.filter(({ ask }) => always(ask));
+  const stays = new Set(before?.items.map(({ key }) => key));
+  const choice = {
+    columns: allowed,
+    seconds: ({ ask }: Column) => seconds(effortOf(layout, ask, null) + NOTE),
+    again: ({ ask }: Column) => seconds(effortOf(layout, ask, ask) + NOTE),
+    kept: before ? allowed.filter(({ key }) => stays.has(key)) : last,
+  };
+  const deviations = predictor.deviations(healthy);
+  let chosen = choose(shown, choice, deviations);
+  const look = () => ({
+    ...hiddenPairs(predictor, healthy, shown, chosen, kinds, singles.length),
+    sizes: missedSizes(predictor, healthy, shown, chosen, kinds.figures),
+  });
+  let lost = look();
+  for (let round = 1; round < ROUNDS; round += 1) {
+    const figures = [...lost.figures, ...lost.sizes];
+    if (figures.length + lost.words.length === 0) break;
+    shown = {
+      ...shown,
+      figures: [...shown.figures, ...figures],
+      words: [...shown.words, ...lost.words],
+    };
+    chosen = choose(shown, choice, deviations);
+    lost = look();
+  }
+  const brief = briefOf(
+    predictor,
+    healthy,
+    shown,
+    chosen,
+    (column) => choice.seconds(column) + ((chosen.get(column) ?? 1) - 1) * choice.again(column),
+  );
+  const itemsOf = (some: readonly Column[]) =>
+    some.map(
+      (column): PlanItem => ({
+        ask: column.ask,
+        key: column.key,
+        times: chosen.get(column) ?? 1,
+      }),
+    );
+  const first = inOrder(layout, itemsOf(brief.columns));
+  const items = [
+    ...first,
+    ...inOrder(
+      layout,
+      itemsOf([...chosen.keys()].filter((column) => !brief.columns.includes(column))),
+      first.at(-1),
+    ),
+  ];
+  const repeated = (some: readonly PlanItem[]) =>
+    some.flatMap(({ ask, times }) => Array.from({ length: times }, () => ask));
+  const effortOfAll = (some: readonly PlanItem[]) =>
+    seconds(secondsOf(layout, repeated(some)) + NOTE * repeated(some).length);
+  const plan: Plan = {
+    items,
+    readings: repeated(items).length,
+    atLeast: lowerBound(shown, allowed, last),
+    effort: effortOfAll(items),
+    first: { items: first.length, share: brief.share, effort: effortOfAll(first) },
+    showable: shown,
+    hiddenPairs: lost.hidden,
+  };
+  from.plans.set(name, plan);
+  return plan;
+}

@@ -1,0 +1,169 @@
+import { checkSetting } from '../circuit/check.ts';
+import { bits, probability, seconds } from '../circuit/units.ts';
+import { askText } from '../readings/index.ts';
+import type { Reading } from '../readings/reading.ts';
+import { diagnosisWords } from '../words/en/diagnosis.ts';
+import type { Assessment, Evidence, NextReading, SuspectedRepair } from './assessment.ts';
+import type { Belief } from './belief.ts';
+import { expectation } from './expect.ts';
+import { type Group, groupsOf } from './groups.ts';
+import { HEALTHY, SOMETHING_ELSE } from './hypothesis.ts';
+import { beepsOf, believed, benchOf } from './kept-bench.ts';
+import { learnedValues } from './learned-values.ts';
+import {
+  byEarEffort,
+  openAsks,
+  perEffort,
+  type Ranked,
+  type Rule,
+  rankReadings,
+} from './next-reading.ts';
+import type { Predictor } from './predictor.ts';
+import { reportOf } from './report.ts';
+import { verdictOf } from './verdict.ts';
+import { whyOf } from './why.ts';
+
+/** How many alternatives are offered beside the best reading. */
+const OFFERED = 6;
+
+/** Everything that follows from the evidence, readings ranked by the product's own rule unless another is given. Throws CircuitError where circuit or settings do not hold together. */
+export function assess(evidence: Evidence, rule?: Rule): Assessment {
+  const bench = benchOf(evidence.circuit, evidence.meter, evidence.repairs);
+  const { predictor, circuit } = bench;
+  for (const { ask } of evidence.readings) checkSetting(circuit, ask.setting);
+  const { apart, free, counted, stale, readings, belief } = believed(bench, evidence);
+  const groups = groupsOf(belief.weighed);
+  const lead = belief.weighed[0]?.hypothesis;
+  const rechecks = recheckAsks(evidence, stale, predictor);
+  const access = startsAtJack(counted) ? 'closed' : evidence.access;
+  const byEar = evidence.byEar === true && access === 'open';
+  const offered = byEar ? [...bench.asks.open, ...beepsOf(bench)] : bench.asks[access];
+  const asks = openAsks(offered, counted, evidence.refused);
+  const ranked = rankReadings(
+    predictor,
+    groups,
+    asks,
+    readings,
+    rule ?? (byEar ? byEarEffort : perEffort),
+  );
+  // What measured as it should says nothing that a person would ask for; what did not is a ground.
+  const odd = apart.filter(({ inLine, reading }) => !inLine && free.includes(reading));
+  const reports = [
+    ...odd.map(({ part, reading }) => ({
+      ...reportOf(reading, circuit, evidence.meter, predictor, false),
+      apart: part,
+    })),
+    ...evidence.readings.map((reading) =>
+      reportOf(reading, circuit, evidence.meter, predictor, stale.includes(reading)),
+    ),
+  ];
+  const verdict =
+    rechecks.length > 0
+      ? null
+      : verdictOf({ predictor, belief, groups, ranked, readings, reports });
+  const asNext = (one: Ranked): NextReading => ({
+    ask: one.ask,
+    askText: askText(predictor.layout, one.ask),
+    expected: expectation(circuit, evidence.meter, one.ask),
+    why: whyOf(predictor, groups, one.ask),
+    worthBits: bits(one.bits),
+    effortSeconds: seconds(one.seconds),
+  });
+  const recheck = rechecks.map((ask) => asNext({ ask, bits: 0, seconds: 0, score: 0 }));
+  return {
+    suspects: suspectsOf(belief, groups),
+    readings: reports,
+    next: verdict || rechecks.length > 0 ? recheck : ranked.slice(0, OFFERED).map(asNext),
+    verdict,
+    suspicion: suspicionOf(belief),
+    learned: lead ? learnedValues(predictor, lead, readings) : [],
+    recheck,
+    liveSuspects: groups.filter((group) => group.probability > 0.01).length,
+  };
+}
+
+/** The first figure is taken at the jack, however far the guitar is open: it costs least and parts most. */
+const startsAtJack = (readings: readonly Reading[]): boolean =>
+  !readings.some(({ seen }) => seen.kind === 'ohms' || seen.kind === 'turn');
+
+/** After a repair: the asks of earlier rounds that did not fit and were not repeated since. */
+function recheckAsks(evidence: Evidence, stale: readonly Reading[], predictor: Predictor) {
+  const round = evidence.repairs.length;
+  const fresh = new Set(
+    evidence.readings
+      .filter((reading) => reading.round === round)
+      .map(
+        (reading) => askText(predictor.layout, reading.ask) + JSON.stringify(reading.ask.setting),
+      ),
+  );
+  const refused = new Set(
+    evidence.refused.map((ask) => askText(predictor.layout, ask) + JSON.stringify(ask.setting)),
+  );
+  const keyed = new Map(
+    stale.map(
+      (reading) =>
+        [
+          askText(predictor.layout, reading.ask) + JSON.stringify(reading.ask.setting),
+          reading,
+        ] as const,
+    ),
+  );
+  return [...keyed]
+    .filter(
+      ([key, reading]) =>
+        !fresh.has(key) &&
+        !refused.has(key) &&
+        reportOf(reading, evidence.circuit, evidence.meter, predictor, false).fits === 'off',
+    )
+    .map(([, reading]) => reading.ask);
+}
+
+function suspectsOf(belief: Belief, groups: readonly Group[]): readonly SuspectedRepair[] {
+  const list = groups.map((group): SuspectedRepair => {
+    const byFault = new Map<
+      string,
+      { sentence: string; probability: number; sites: readonly string[] }
+    >();
+    for (const { hypothesis, probability: weight } of group.members) {
+      const id = hypothesis.faults.map((fault) => fault.id).join(' + ');
+      const known = byFault.get(id);
+      byFault.set(id, {
+        sentence: hypothesis.faults.map((fault) => fault.sentence).join(', and '),
+        sites: hypothesis.faults.flatMap((fault) => fault.sites),
+        probability: weight + (known?.probability ?? 0),
+      });
+    }
+    return {
+      repair: group.repair,
+      title: titleOf(group),
+      probability: probability(group.probability),
+      faults: [...byFault]
+        .filter(([id]) => id !== '')
+        .map(([id, fault]) => ({ id, ...fault, probability: probability(fault.probability) }))
+        .sort((x, y) => y.probability - x.probability),
+    };
+  });
+  list.push({
+    repair: SOMETHING_ELSE,
+    title: diagnosisWords().somethingThatIsNotModelled,
+    probability: probability(belief.somethingElse),
+    faults: [],
+  });
+  return list.sort((x, y) => y.probability - x.probability);
+}
+
+function titleOf(group: Group): string {
+  if (group.repair === HEALTHY) return diagnosisWords().nothingItIsWiredAsIntended;
+  for (const { hypothesis } of group.members)
+    for (const fault of hypothesis.faults)
+      if (fault.remedy.key === group.repair) return fault.remedy.title;
+  return group.repair;
+}
+
+function suspicionOf(belief: Belief): Readonly<Record<string, number>> {
+  const found: Record<string, number> = {};
+  for (const { hypothesis, probability: weight } of belief.weighed)
+    for (const site of new Set(hypothesis.faults.flatMap((fault) => fault.sites)))
+      found[site] = (found[site] ?? 0) + weight;
+  return Object.fromEntries(Object.entries(found).filter(([, share]) => share > 0.001));
+}

@@ -1,0 +1,97 @@
+import { farads, ohms } from '../circuit/units.ts';
+import type { Observation, Prediction } from '../readings/prediction.ts';
+import type { Ask, Seen } from '../readings/reading.ts';
+import { assess } from './assess.ts';
+import type { Evidence } from './assessment.ts';
+import { believed, benchOf } from './kept-bench.ts';
+
+/** Hypotheses looked at; what lighter ones would show comes too seldom. */
+const LOOKED_AT = 200;
+
+/** The answers most likely to come to `ask`, likeliest first, at most `count`. */
+export function likelyAnswers(evidence: Evidence, ask: Ask, count: number): readonly Seen[] {
+  const bench = benchOf(evidence.circuit, evidence.meter, evidence.repairs);
+  const { belief } = believed(bench, evidence);
+  const weights = new Map<string, { seen: Seen; weight: number }>();
+  for (const { hypothesis, probability } of belief.weighed.slice(0, LOOKED_AT)) {
+    const seen = seenAs(ask, bench.predictor.predict(hypothesis, ask).map(likeliest));
+    if (!seen) continue;
+    const key = JSON.stringify(seen);
+    const known = weights.get(key);
+    if (known) known.weight += probability;
+    else weights.set(key, { seen, weight: probability });
+  }
+  return [...weights.values()]
+    .sort((x, y) => y.weight - x.weight)
+    .slice(0, count)
+    .map(({ seen }) => seen);
+}
+
+/**
+ * Works out what would follow from an answer that may come, while the person takes the reading. Nothing is kept of it but the
+ * predictions that were solved for it: the step after the true answer finds most of them ready.
+ */
+export function foresee(evidence: Evidence, ask: Ask, seen: Seen): void {
+  const round = evidence.repairs.length;
+  const reading = { id: 'foreseen', ask, seen, at: '', round };
+  assess({ ...evidence, readings: [...evidence.readings, reading] });
+}
+
+function likeliest(prediction: Prediction): Observation {
+  switch (prediction.type) {
+    case 'level':
+      return { type: 'level', value: prediction.mean };
+    case 'over':
+      return prediction;
+    case 'threshold':
+      return { type: 'threshold', beeps: prediction.ohms < 50 };
+    case 'choice': {
+      const [word = ''] = Object.entries(prediction.chances).reduce(
+        (best, one) => (one[1] > (best[1] ?? 0) ? one : best),
+        ['', 0] as [string, number],
+      );
+      return { type: 'choice', word };
+    }
+  }
+}
+
+/** Three figures, as a display shows them, so that much the same answers are one. */
+const shown = (ln: number): number => Number(Math.exp(ln).toPrecision(3));
+
+/** What a person would enter; null for what is told before any meter comes out. */
+function seenAs(ask: Ask, [first, second]: readonly Observation[]): Seen | null {
+  const word = first?.type === 'choice' ? first.word : '';
+  switch (ask.kind) {
+    case 'ohms':
+      return first
+        ? { kind: 'ohms', ohms: first.type === 'level' ? ohms(shown(first.value)) : 'open' }
+        : null;
+    case 'beep':
+      return first?.type === 'threshold' ? { kind: 'beep', beeps: first.beeps } : null;
+    case 'turn':
+      return {
+        kind: 'turn',
+        how: word as 'smooth',
+        ...(second && { peak: second.type === 'level' ? ohms(shown(second.value)) : 'open' }),
+      };
+    case 'farads':
+      return {
+        kind: 'farads',
+        farads:
+          second?.type === 'level' && word === 'value'
+            ? farads(shown(second.value) / 1e12)
+            : (word as 'open'),
+      };
+    case 'flex':
+      return { kind: 'flex', how: word as 'steady' };
+    case 'tap':
+      return { kind: 'tap', swing: word as 'plus' };
+    case 'look':
+      return { kind: 'look', how: word as 'good' };
+    case 'pole':
+      return { kind: 'pole', pole: word as 'north' };
+    case 'listen':
+    case 'touch':
+      return null;
+  }
+}

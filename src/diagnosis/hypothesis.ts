@@ -1,0 +1,70 @@
+import type { Edit } from '../circuit/edit.ts';
+import type { Layout } from '../circuit/netlist.ts';
+import type { Fault } from '../faults/fault.ts';
+import { faultsOf } from '../faults/index.ts';
+import type { Loose } from '../readings/level.ts';
+
+/** Keys of the two suspects that are no fault of the model. */
+export const HEALTHY = 'healthy';
+export const SOMETHING_ELSE = 'something else';
+
+/** One way the guitar may be: no fault, one fault in one size, or two. `something else` predicts nothing and is held apart. */
+export interface Hypothesis {
+  /** Its place among all hypotheses of a circuit; pairs come after the singles. */
+  readonly index: number;
+  readonly faults: readonly Fault[];
+  readonly edits: readonly Edit[];
+  readonly logPrior: number;
+  readonly loose?: Loose;
+}
+
+/** Shares before any reading (common practice, no source: a guitar is on the bench because something is wrong, and two faults at once are real). */
+export const PRIOR = { healthy: 0.1, somethingElse: 0.03, double: 0.07, single: 0.8 } as const;
+
+export function singleHypotheses(layout: Layout): readonly Hypothesis[] {
+  const healthy: Hypothesis = {
+    index: 0,
+    faults: [],
+    edits: [],
+    logPrior: Math.log(PRIOR.healthy),
+  };
+  const singles: Hypothesis[] = [healthy];
+  for (const fault of faultsOf(layout.circuit))
+    for (const { edits, share, loose } of fault.variants) {
+      // Bridges are numbered after the layout's own sites.
+      const site =
+        loose?.site === 'first bridge'
+          ? layout.sites.length
+          : loose && layout.siteIndex.get(loose.site);
+      singles.push({
+        index: singles.length,
+        faults: [fault],
+        edits,
+        logPrior: Math.log(PRIOR.single * fault.weight * share),
+        ...(loose && site !== undefined
+          ? { loose: { site, deviation: loose.deviation, bridge: loose.site === 'first bridge' } }
+          : {}),
+      });
+    }
+  return singles;
+}
+
+/** A bridge of the second fault comes after those of the first. */
+function shifted(loose: Loose | undefined, first: Hypothesis): Loose | undefined {
+  const bridges = first.edits.filter((edit) => edit.op === 'bridge').length;
+  return loose?.bridge ? { ...loose, site: loose.site + bridges } : loose;
+}
+
+/** Two faults at once, out of `count` single hypotheses: the prior of either, given that there are two. */
+export function pair(first: Hypothesis, second: Hypothesis, count: number): Hypothesis {
+  const { single, double } = PRIOR;
+  const loose = first.loose ?? shifted(second.loose, first);
+  return {
+    index: count * (1 + first.index) + second.index,
+    faults: [...first.faults, ...second.faults],
+    edits: [...first.edits, ...second.edits],
+    // Unordered: twice the product of the two single shares.
+    logPrior: Math.log(2 * double) + first.logPrior + second.logPrior - 2 * Math.log(single),
+    ...(loose ? { loose } : {}),
+  };
+}

@@ -1,0 +1,102 @@
+import type { Observation, Prediction } from '../readings/prediction.ts';
+import { logSum } from './gauss.ts';
+import { type Levels, logLevels } from './levels.ts';
+
+/** Chance that a reading that should show a figure is entered as over-range (a probe that missed its lug). */
+const MISSED = 0.012;
+/** Chance that a reading that should be over-range shows a figure: fingers or leakage above 200 k, rarely less. */
+const FINGERS = 0.02;
+const STRAY = 0.004;
+const FINGER_RANGE: readonly [number, number] = [Math.log(2e5), Math.log(4e7)];
+
+/** Thresholds of continuity testers, ohm (20 to 150; the meters of the trade vary), equally likely. */
+export const THRESHOLDS = [20, 30, 45, 65, 95, 140];
+/** Chance that a beep or silence is not what was entered. */
+const MISHEARD = 0.015;
+
+/** One reading as one hypothesis sees it, part for part. */
+export interface Scored {
+  readonly predictions: readonly Prediction[];
+  readonly observations: readonly (Observation | undefined)[];
+}
+
+/** Splits the scored readings of a hypothesis into level readings and the rest. */
+export function levelsOf(scored: readonly Scored[], deviations: Float64Array): Levels {
+  const residuals: number[] = [];
+  const slopes: Float64Array[] = [];
+  const noises: number[] = [];
+  for (const { predictions, observations } of scored)
+    predictions.forEach((prediction, at) => {
+      const seen = observations[at];
+      if (prediction.type !== 'level' || seen?.type !== 'level') return;
+      residuals.push(seen.value - prediction.mean);
+      slopes.push(prediction.slopes);
+      noises.push(prediction.noise);
+    });
+  return {
+    residuals: Float64Array.from(residuals),
+    slopes,
+    noises: Float64Array.from(noises),
+    deviations,
+  };
+}
+
+/** ln of the density of everything seen, given one hypothesis. Order of the readings does not matter. */
+export function logLikelihood(scored: readonly Scored[], deviations: Float64Array): number {
+  let total = logLevels(levelsOf(scored, deviations));
+  const beeps = THRESHOLDS.map(() => 0);
+  const signs = { tap: [0, 0], pole: [0, 0] };
+  for (const { predictions, observations } of scored)
+    predictions.forEach((prediction, at) => {
+      const seen = observations[at];
+      if (seen === undefined) return;
+      if (prediction.type === 'threshold' && seen.type === 'threshold')
+        THRESHOLDS.forEach((threshold, i) => {
+          beeps[i] =
+            (beeps[i] as number) +
+            Math.log(prediction.ohms < threshold === seen.beeps ? 1 - MISHEARD : MISHEARD);
+        });
+      else if (prediction.type === 'choice' && seen.type === 'choice') {
+        const chance = Math.log(prediction.chances[seen.word] ?? 1e-6);
+        if (prediction.latent && prediction.mirrored) {
+          const pair = signs[prediction.latent];
+          pair[0] = (pair[0] as number) + chance;
+          pair[1] = (pair[1] as number) + Math.log(prediction.mirrored[seen.word] ?? 1e-6);
+        } else total += chance;
+      } else total += logMixed(prediction, seen);
+    });
+  total += logSum(beeps) - Math.log(THRESHOLDS.length);
+  total += logSum(signs.tap) + logSum(signs.pole) - 2 * Math.LN2;
+  return total;
+}
+
+/** Over-range predicted or seen. A level seen where a level was predicted is scored elsewhere, jointly. */
+function logMixed(prediction: Prediction, seen: Observation): number {
+  if (prediction.type === 'over' && seen.type === 'over') return Math.log(1 - FINGERS - STRAY);
+  if (prediction.type === 'level' && seen.type === 'over') return Math.log(MISSED);
+  if (prediction.type === 'over' && seen.type === 'level') {
+    const [low, high] = FINGER_RANGE;
+    return Math.log(seen.value > low ? FINGERS / (high - low) : STRAY / (low + 2));
+  }
+  return 0;
+}
+
+/**
+ * ln of the density under `something else`, which predicts nothing: any figure on the range. Words are as frequent as over all
+ * modelled guitars together (`usual`, by reading and part), so that a common word is no evidence for the unknown.
+ */
+export function logAnything(
+  scored: readonly Scored[],
+  usual: (reading: number, part: number, word: string) => number,
+): number {
+  let total = 0;
+  scored.forEach(({ observations }, reading) => {
+    observations.forEach((seen, part) => {
+      if (seen?.type === 'level') total += Math.log(0.75 / 18);
+      else if (seen?.type === 'over') total += Math.log(0.25);
+      else if (seen?.type === 'threshold') total -= Math.LN2;
+      else if (seen?.type === 'choice') total += Math.log(usual(reading, part, seen.word));
+    });
+  });
+  return total;
+}

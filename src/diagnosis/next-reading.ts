@@ -1,0 +1,267 @@
+import type { Prediction } from '../readings/prediction.ts';
+import type { Ask, Reading } from '../readings/reading.ts';
+import { askKey } from './ask-key.ts';
+import { learnedBy, scoredBy, type Weighed } from './belief.ts';
+import { effortOf } from './effort.ts';
+import { agreement, clarity, type SignAsk, secondSigns } from './first-sign.ts';
+import { logSum } from './gauss.ts';
+import type { Group } from './groups.ts';
+import type { Learned } from './levels.ts';
+import type { Predictor } from './predictor.ts';
+import { entropyOf, expectedEntropy, type Foreseen } from './worth.ts';
+
+export interface Ranked {
+  readonly ask: Ask;
+  readonly bits: number;
+  readonly seconds: number;
+  readonly score: number;
+}
+
+/** What is known of a reading before it is taken. */
+export interface Weighing {
+  readonly kind: Ask['kind'];
+  readonly bits: number;
+  readonly seconds: number;
+  readonly foreseen: readonly Foreseen[];
+  /** How many answers there are to tell apart. */
+  readonly groups: number;
+}
+
+/** How readings are ranked: the higher, the sooner it is asked. A campaign compares several. */
+export type Rule = (one: Weighing) => number;
+
+/** Bits per second; half a minute of reading, entering and thinking is added to each act, so that one telling reading beats three cheap ones. */
+export const perEffort: Rule = ({ bits, seconds }) => bits / (seconds + 30);
+
+/** The same where the phone hears the beep: of that half minute, reading off and entering fall away. */
+export const byEarEffort: Rule = (one) =>
+  perEffort(one.kind === 'beep' ? { ...one, seconds: one.seconds - 20 } : one);
+
+/** Hypotheses whose predictions are weighed. */
+const PANEL = 300;
+/** The heaviest of them weigh every ask; the asks they like best are weighed by the whole panel. */
+const SCOUTS = 100;
+const SCOUTED = 90;
+/** Asks weighed again with the learned part values. */
+const FINALISTS = 24;
+
+/** The readings most worth asking now, best first. */
+export function rankReadings(
+  predictor: Predictor,
+  groups: readonly Group[],
+  asks: readonly Ask[],
+  readings: readonly Reading[],
+  rule: Rule = perEffort,
+): readonly Ranked[] {
+  if (asks.length === 0) return [];
+  const last = readings.at(-1)?.ask ?? null;
+  const panel = panelOf(groups, PANEL);
+  const entropy = entropyOf(massOf(panel, groups.length));
+  if (entropy < 1e-6) return [];
+  const tapped = readings.some((reading) => reading.seen.kind === 'tap');
+  const poled = readings.some((reading) => reading.seen.kind === 'pole');
+  const scored = (
+    ask: Ask,
+    foreseen: readonly Foreseen[],
+    seconds: number,
+    before: number,
+  ): Ranked => {
+    const bits = Math.max(0, before - expectedEntropy(foreseen, groups.length)) / Math.LN2;
+    const { kind } = ask;
+    const score = rule({ kind, bits, seconds, foreseen, groups: groups.length });
+    return { ask, bits, seconds, score };
+  };
+  const rank = (ask: Ask, foreseen: readonly Foreseen[], before = entropy): Ranked =>
+    scored(ask, foreseen, effortOf(predictor.layout, ask, last), before);
+  const needsSecond = (ask: Ask): ask is SignAsk =>
+    (ask.kind === 'tap' && !tapped) || (ask.kind === 'pole' && !poled);
+  const lead = panel[0]?.weighed.hypothesis;
+  const clarityOf = (ask: SignAsk): number =>
+    lead ? clarity(predictor.foretell(lead, ask).predictions[0]) : 0;
+  /** A first sign is worth what it tells together with the second one, and takes the trouble of both. */
+  const rankFirst = (ask: SignAsk, members: readonly Member[], before: number): Ranked =>
+    secondSigns(ask, asks, clarityOf)
+      .map((second) =>
+        scored(
+          ask,
+          together(predictor, members, ask, second),
+          effortOf(predictor.layout, ask, last) + effortOf(predictor.layout, second, ask),
+          before,
+        ),
+      )
+      .reduce((x, y) => (y.score > x.score ? y : x), { ask, bits: 0, seconds: 0, score: 0 });
+  const best = (
+    list: readonly Ask[],
+    members: readonly Member[],
+    count: number,
+  ): readonly Ask[] => {
+    const before = entropyOf(massOf(members, groups.length));
+    return list
+      .map((ask) =>
+        needsSecond(ask)
+          ? rankFirst(ask, members, before)
+          : rank(ask, roughly(predictor, members, groups.length, ask), before),
+      )
+      .sort((x, y) => y.score - x.score)
+      .slice(0, count)
+      .map(({ ask }) => ask);
+  };
+  const scouted = best(asks, panel.slice(0, SCOUTS), SCOUTED);
+  const rough = best(scouted, panel, FINALISTS);
+  const learned = panel.map(({ weighed }) => learnedBy(predictor, weighed.hypothesis, readings));
+  const signs = panel.map(({ weighed }) => (tapped ? signOf(predictor, weighed, readings) : 1));
+  return rough
+    .map((ask) => {
+      if (needsSecond(ask)) return rankFirst(ask, panel, entropy);
+      const key = askKey(ask);
+      return rank(
+        ask,
+        panel.map(({ weighed, group }, at): Foreseen => {
+          const { predictions } = predictor.foretell(weighed.hypothesis, ask, key);
+          return {
+            weight: weighed.probability,
+            group,
+            parts: predictions.map((prediction) => {
+              if (prediction.type === 'choice' && prediction.mirrored)
+                return {
+                  prediction: mixed(prediction, signs[at] as number),
+                  shift: 0,
+                  variance: 0,
+                };
+              if (prediction.type !== 'level') return { prediction, shift: 0, variance: 0 };
+              const { shift, variance } = (learned[at] as Learned).along(prediction.slopes);
+              return { prediction, shift, variance: variance + prediction.noise ** 2 };
+            }),
+          };
+        }),
+      );
+    })
+    .sort((x, y) => y.score - x.score);
+}
+
+interface Member {
+  readonly weighed: Weighed;
+  readonly group: number;
+}
+
+/** The heaviest hypotheses, each with its group's place. */
+function panelOf(groups: readonly Group[], count: number): readonly Member[] {
+  const all = groups.flatMap(({ members }, group) =>
+    members.map((weighed) => ({ weighed, group })),
+  );
+  all.sort((x, y) => y.weighed.probability - x.weighed.probability);
+  let mass = 0;
+  const total = all.reduce((sum, one) => sum + one.weighed.probability, 0);
+  const panel: Member[] = [];
+  for (const one of all) {
+    if (panel.length >= count || mass > 0.998 * total) break;
+    panel.push(one);
+    mass += one.weighed.probability;
+  }
+  return panel;
+}
+
+function massOf(panel: readonly Member[], groups: number): number[] {
+  const mass = new Array<number>(groups).fill(0);
+  for (const { weighed, group } of panel)
+    mass[group] = (mass[group] as number) + weighed.probability;
+  return mass;
+}
+
+/** The panel's predictions before what was learned is taken into account: members that predict the same and want the same repair are one. */
+function roughly(
+  predictor: Predictor,
+  panel: readonly Member[],
+  groups: number,
+  ask: Ask,
+): readonly Foreseen[] {
+  const key = askKey(ask);
+  const merged = new Map<number, { weight: number; group: number; parts: Foreseen['parts'] }>();
+  for (const { weighed, group } of panel) {
+    const { id, predictions, variances } = predictor.foretell(weighed.hypothesis, ask, key);
+    const name = id * groups + group;
+    const known = merged.get(name);
+    if (known) known.weight += weighed.probability;
+    else
+      merged.set(name, {
+        weight: weighed.probability,
+        group,
+        parts: predictions.map((prediction, at) => ({
+          prediction,
+          shift: 0,
+          variance: variances[at] as number,
+        })),
+      });
+  }
+  return [...merged.values()];
+}
+
+/** What two readings of a sign foretell together. */
+function together(
+  predictor: Predictor,
+  panel: readonly Member[],
+  first: SignAsk,
+  second: SignAsk,
+): readonly Foreseen[] {
+  const [one, other] = [askKey(first), askKey(second)];
+  return panel.map(({ weighed: { hypothesis, probability }, group }) => ({
+    weight: probability,
+    group,
+    parts: [
+      {
+        prediction: agreement(
+          predictor.foretell(hypothesis, first, one).predictions[0],
+          predictor.foretell(hypothesis, second, other).predictions[0],
+        ),
+        shift: 0,
+        variance: 0,
+      },
+    ],
+  }));
+}
+
+/** Chance that this guitar starts from the sign the circuit states, given the taps so far. */
+function signOf(
+  predictor: Predictor,
+  { hypothesis }: Weighed,
+  readings: readonly Reading[],
+): number {
+  const logs = [0, 0];
+  for (const { predictions, observations } of scoredBy(predictor, hypothesis, readings))
+    predictions.forEach((prediction, at) => {
+      const seen = observations[at];
+      if (
+        prediction.type !== 'choice' ||
+        prediction.latent !== 'tap' ||
+        !prediction.mirrored ||
+        seen?.type !== 'choice'
+      )
+        return;
+      logs[0] = (logs[0] as number) + Math.log(prediction.chances[seen.word] ?? 1e-6);
+      logs[1] = (logs[1] as number) + Math.log(prediction.mirrored[seen.word] ?? 1e-6);
+    });
+  return Math.exp((logs[0] as number) - logSum(logs));
+}
+
+function mixed(prediction: Extract<Prediction, { type: 'choice' }>, stated: number): Prediction {
+  const { chances, mirrored = chances } = prediction;
+  return {
+    type: 'choice',
+    chances: Object.fromEntries(
+      Object.keys(chances).map((word) => [
+        word,
+        stated * (chances[word] as number) + (1 - stated) * (mirrored[word] as number),
+      ]),
+    ),
+  };
+}
+
+/** Asks that were answered or refused are not asked again. */
+export function openAsks(
+  asks: readonly Ask[],
+  readings: readonly Reading[],
+  refused: readonly Ask[],
+): readonly Ask[] {
+  const done = new Set([...readings.map((reading) => askKey(reading.ask)), ...refused.map(askKey)]);
+  return asks.filter((ask) => !done.has(askKey(ask)));
+}

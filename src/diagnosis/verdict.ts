@@ -1,0 +1,198 @@
+import { probability } from '../circuit/units.ts';
+import type { Reading } from '../readings/reading.ts';
+import { diagnosisWords } from '../words/en/diagnosis.ts';
+import type { ReadingReport, RepairOption, Verdict } from './assessment.ts';
+import { type Belief, scoredBy } from './belief.ts';
+import type { Group } from './groups.ts';
+import { HEALTHY, type Hypothesis } from './hypothesis.ts';
+import { logLikelihood } from './likelihood.ts';
+import type { Ranked } from './next-reading.ts';
+import type { Predictor } from './predictor.ts';
+
+/** The best repair must have this much, and be this many times ahead of the next. */
+const SURE = 0.95;
+const AHEAD = 10;
+/** Above this the readings are outside what is modelled. */
+const OUTSIDE = 0.3;
+/** Ears alone, or one odd figure, never put a guitar outside the model. */
+const ENOUGH = 4;
+/** A reading worth less than this, in bits, teaches nothing. */
+const NOTHING_TO_LEARN = 0.004;
+
+interface Findings {
+  readonly predictor: Predictor;
+  readonly belief: Belief;
+  readonly groups: readonly Group[];
+  readonly ranked: readonly Ranked[];
+  readonly readings: readonly Reading[];
+  readonly reports: readonly ReadingReport[];
+}
+
+/** The verdict, or null while there is something left to learn. */
+export function verdictOf(findings: Findings): Verdict | null {
+  const { belief, groups, ranked, readings } = findings;
+  if (readings.length === 0) return null;
+  const [first, second] = groups;
+  if (!first) return null;
+  const ahead =
+    first.probability >= SURE && first.probability >= AHEAD * (second?.probability ?? 0);
+  const worth = Math.max(0, ...ranked.map((one) => one.bits));
+  const figures = readings.filter(
+    ({ seen }) => seen.kind !== 'listen' && seen.kind !== 'touch',
+  ).length;
+  if (belief.somethingElse > OUTSIDE && (figures >= ENOUGH || worth <= NOTHING_TO_LEARN))
+    return outside(findings);
+  if (!ahead && worth > NOTHING_TO_LEARN) return null;
+  if (first.repair === HEALTHY) return nothingFound(findings, first, ahead);
+  const lead = leadOf(first);
+  const { grounds, against } = groundsOf(findings, first);
+  const common = {
+    probability: probability(first.probability),
+    proof: lead.fault.remedy.proof,
+    grounds,
+    against,
+  };
+  if (ahead) {
+    const sentence = diagnosisWords().both(
+      first.members[0]?.hypothesis.faults.map((fault) => fault.sentence) ?? [],
+    );
+    const also = alsoIn(first);
+    return {
+      ...common,
+      kind: 'repair',
+      sentence: `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.${also}`,
+      repairs: [first.repair],
+      steps: lead.fault.remedy.steps,
+      options: [optionOf(first)],
+      sites: lead.fault.sites,
+    };
+  }
+  const together = groups
+    .filter((group) => group.repair !== HEALTHY && group.probability > 0.05)
+    .slice(0, 5);
+  const leads = together.map(leadOf);
+  return {
+    ...common,
+    kind: 'cannot-tell-apart',
+    probability: probability(together.reduce((sum, group) => sum + group.probability, 0)),
+    sentence: diagnosisWords().noReadingLeftCanTellThese(leads.map(({ fault }) => fault.sentence)),
+    repairs: together.map((group) => group.repair),
+    options: together.map(optionOf),
+    steps: leads.map(({ fault }, at) => `${at + 1}. ${fault.remedy.title}.`),
+    split: diagnosisWords().remedyFirstAsTheLikeliest(lead.fault.remedy.title),
+    sites: leads.flatMap(({ fault }) => fault.sites),
+  };
+}
+
+/** All is as intended, or at least nothing read so far says otherwise: then what these readings could not show is named. */
+function nothingFound({ groups, reports }: Findings, first: Group, sure: boolean): Verdict {
+  const fresh = reports.filter((report) => !report.stale);
+  const hidden = groups.filter((group) => group !== first && group.probability > 0.01).slice(0, 5);
+  return {
+    kind: sure ? 'healthy' : 'not-ruled-out',
+    sentence: sure
+      ? diagnosisWords().everythingReadSoFarIsAsIntended
+      : diagnosisWords().nothingReadSoFarIsOffAnd(
+          hidden.map((group) => leadOf(group).fault.sentence),
+        ),
+    probability: probability(first.probability),
+    repairs: [],
+    options: hidden.map(optionOf),
+    steps: [
+      ...(sure ? [] : [diagnosisWords().openTheGuitarOrTakeAReading]),
+      diagnosisWords().ifItStillSoundsWrongLookOutside,
+    ],
+    proof: diagnosisWords().itPlaysInEveryPosition,
+    grounds: fresh.filter((report) => report.fits === 'fits').map((report) => report.id),
+    against: fresh.filter((report) => report.fits === 'off').map((report) => report.id),
+    sites: [],
+  };
+}
+
+function leadOf(group: Group): {
+  readonly hypothesis: Hypothesis;
+  readonly fault: Hypothesis['faults'][number];
+} {
+  for (const { hypothesis } of group.members) {
+    const fault = hypothesis.faults.find((one) => one.remedy.key === group.repair);
+    if (fault) return { hypothesis, fault };
+  }
+  throw new Error(`group ${group.repair} has no fault with that remedy; expected one`);
+}
+
+function optionOf(group: Group): RepairOption {
+  const { remedy, sentence } = leadOf(group).fault;
+  return {
+    repair: group.repair,
+    title: remedy.title,
+    sentence,
+    steps: remedy.steps,
+    proof: remedy.proof,
+    probability: probability(group.probability),
+  };
+}
+
+/** Other faults that the same repair mends and that are nearly as likely. */
+function alsoIn(group: Group): string {
+  const first = group.members[0];
+  const others = new Set<string>();
+  for (const one of group.members.slice(1)) {
+    const fault = one.hypothesis.faults.find((each) => each.remedy.key === group.repair);
+    if (
+      fault &&
+      one.probability > 0.2 * (first?.probability ?? 1) &&
+      !first?.hypothesis.faults.includes(fault)
+    )
+      others.add(fault.sentence);
+  }
+  return others.size === 0 ? '' : diagnosisWords().orMendedByTheSameAct([...others].slice(0, 2));
+}
+
+/** Readings that the leading suspect explains far better than healthy does, and those it explains badly. */
+function groundsOf(
+  { predictor, readings, belief }: Findings,
+  group: Group,
+): { readonly grounds: readonly string[]; readonly against: readonly string[] } {
+  const lead = leadOf(group).hypothesis;
+  const healthy = belief.weighed.find((one) => one.hypothesis.faults.length === 0)
+    ?.hypothesis as Hypothesis;
+  const grounds: string[] = [];
+  const against: string[] = [];
+  for (const reading of readings) {
+    const mine = logLikelihood(scoredBy(predictor, lead, [reading]), predictor.deviations(lead));
+    const theirs = logLikelihood(
+      scoredBy(predictor, healthy, [reading]),
+      predictor.deviations(healthy),
+    );
+    if (mine > theirs + 1) grounds.push(reading.id);
+    else if (mine < theirs - 1) against.push(reading.id);
+  }
+  return { grounds, against };
+}
+
+function outside({ predictor, belief, readings, groups }: Findings): Verdict {
+  const lead = belief.weighed[0]?.hypothesis as Hypothesis;
+  const fits = readings.map((reading) => {
+    const scored = scoredBy(predictor, lead, [reading]);
+    return {
+      reading,
+      gap: logLikelihood(scored, predictor.deviations(lead)),
+    };
+  });
+  const worst = fits.reduce((x, y) => (y.gap < x.gap ? y : x));
+  return {
+    kind: 'outside',
+    sentence: diagnosisWords().theseReadingsAreOutsideWhat,
+    probability: probability(belief.somethingElse),
+    repairs: groups[0] && groups[0].repair !== HEALTHY ? [groups[0].repair] : [],
+    options: [],
+    steps: [
+      diagnosisWords().takeTheReadingNamedBelowAgain,
+      diagnosisWords().checkThatTheWiringEntered,
+    ],
+    proof: diagnosisWords().theReadingRepeatsOrItChanges,
+    grounds: [worst.reading.id],
+    against: [],
+    sites: [],
+  };
+}

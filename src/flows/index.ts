@@ -1,0 +1,13 @@
+export { type Answer, type LastAct, lastAct } from './acts.ts';
+export type { Change } from './change.ts';
+export { type ClosingEvent, closingMachine } from './closing.ts';
+export { checkEvidence, checkUnderWay } from './closing-work.ts';
+export type { HuntEvent } from './conversation.ts';
+export type { Doubt } from './doubt.ts';
+export { huntMachine } from './hunt.ts';
+export { asksAtJoint, type JointAsks } from './joint-asks.ts';
+export { halfPlaces, knobPlaces } from './knobs.ts';
+export { type Question, tellsLittle } from './question.ts';
+export { jointsNear, needsOpenGuitar } from './reach.ts';
+export { listeningPlaces, selectorOf, stringTouch } from './symptom.ts';
+export { type DoneCheck, evidenceOf, type Work } from './work.ts';

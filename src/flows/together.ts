@@ -1,0 +1,175 @@
+import { assign, fromPromise, setup } from 'xstate';
+import type { CoilId } from '../circuit/seen-pickup.ts';
+import type { SeenOf } from '../readings/reading.ts';
+import { type CoilAsk, nextCoilAsk, type Playing } from '../sorter/together.ts';
+import { flowWords } from '../words/en/flows.ts';
+
+/** What is kept of pickups that play together: what was told and seen, never what was concluded. */
+export interface TogetherWork {
+  readonly pickups: readonly {
+    readonly id: string;
+    readonly title: string;
+    readonly coils: 1 | 2;
+  }[];
+  readonly readings: readonly {
+    readonly id: string;
+    readonly pickup: string;
+    readonly coil: CoilId;
+    readonly seen: SeenOf<'tap'> | SeenOf<'pole'>;
+    readonly at: string;
+  }[];
+  readonly cautionsReadAt?: string;
+  readonly changedAt: string;
+}
+
+/** The pickups with what was seen of each. */
+export const playingOf = ({ pickups, readings }: TogetherWork): readonly Playing[] =>
+  pickups.map(({ id, coils }) => ({
+    id,
+    coils,
+    seen: readings.filter(({ pickup }) => pickup === id),
+  }));
+
+export interface TogetherContext {
+  readonly work: TogetherWork;
+  readonly ask: CoilAsk | null;
+  /** The work before undo. */
+  readonly takenBack: TogetherWork | null;
+  readonly failure: string | null;
+}
+
+export type TogetherEvent =
+  | { readonly type: 'CAUTIONS_READ'; readonly at: string }
+  | {
+      readonly type: 'ENTER';
+      readonly seen: SeenOf<'tap'> | SeenOf<'pole'>;
+      readonly at: string;
+    }
+  | { readonly type: 'HELP' }
+  | { readonly type: 'BACK' }
+  | { readonly type: 'UNDO'; readonly at: string }
+  | { readonly type: 'PUT_BACK' }
+  /** What one pickup showed is dropped and asked again. */
+  | { readonly type: 'ASK_AGAIN'; readonly pickup: string; readonly at: string }
+  | { readonly type: 'RETRY' }
+  | { readonly type: 'CHANGED'; readonly work: TogetherWork };
+
+const sentenceOf = (error: unknown): string =>
+  error instanceof Error && error.message ? error.message : flowWords().noReasonWasGiven;
+
+const acted = (work: TogetherWork): Partial<TogetherContext> => ({ work, takenBack: null });
+
+const together = setup({
+  types: {
+    context: {} as TogetherContext,
+    events: {} as TogetherEvent,
+    input: {} as { readonly work: TogetherWork },
+  },
+  actors: {
+    save: fromPromise<TogetherWork, TogetherWork>(() =>
+      Promise.reject(new Error('This was started without "save".')),
+    ),
+  },
+  guards: {
+    cautionsUnread: ({ context }) => !context.work.cautionsReadAt,
+    hasAsk: ({ context }) => nextCoilAsk(playingOf(context.work)) !== null,
+    canUndo: ({ context }) => context.work.readings.length > 0,
+    canPutBack: ({ context }) => context.takenBack !== null,
+  },
+  actions: {
+    keepCautionsRead: assign(({ context }, { at }: { at: string }) =>
+      acted({ ...context.work, cautionsReadAt: at, changedAt: at }),
+    ),
+    chooseAsk: assign(({ context }) => ({ ask: nextCoilAsk(playingOf(context.work)) })),
+    keepSeen: assign(
+      (
+        { context: { work, ask } },
+        { seen, at }: { seen: SeenOf<'tap'> | SeenOf<'pole'>; at: string },
+      ) => {
+        if (ask?.kind !== seen.kind) return {};
+        const last = work.readings.reduce(
+          (most, { id }) => Math.max(most, Number(/^r(\d+)/.exec(id)?.[1] ?? 0)),
+          0,
+        );
+        const reading = { id: `r${last + 1}`, pickup: ask.pickup, coil: ask.coil, seen, at };
+        return acted({ ...work, readings: [...work.readings, reading], changedAt: at });
+      },
+    ),
+    takeBack: assign(({ context }, { at }: { at: string }) => ({
+      ...acted({ ...context.work, readings: context.work.readings.slice(0, -1), changedAt: at }),
+      takenBack: context.work,
+    })),
+    dropPickup: assign(({ context }, { pickup, at }: { pickup: string; at: string }) =>
+      acted({
+        ...context.work,
+        readings: context.work.readings.filter((one) => one.pickup !== pickup),
+        changedAt: at,
+      }),
+    ),
+    putBack: assign(({ context }) => (context.takenBack ? acted(context.takenBack) : {})),
+    /** What is stored may hold more than was sent: another tab works on the same sheet. */
+    keepStored: assign((_, { work }: { work: TogetherWork }) => ({ work })),
+    keepFailure: assign((_, { error }: { error: unknown }) => ({ failure: sentenceOf(error) })),
+  },
+});
+
+const at = ({ event }: { event: TogetherEvent }) => ({
+  at: (event as Extract<TogetherEvent, { at: string }>).at,
+});
+
+export const togetherMachine = together.createMachine({
+  id: 'together',
+  context: ({ input }) => ({ work: input.work, ask: null, takenBack: null, failure: null }),
+  initial: 'placing',
+  on: {
+    UNDO: { guard: 'canUndo', target: '.saving', actions: { type: 'takeBack', params: at } },
+    PUT_BACK: { guard: 'canPutBack', target: '.saving', actions: 'putBack' },
+    ASK_AGAIN: {
+      target: '.saving',
+      actions: { type: 'dropPickup', params: ({ event }) => event },
+    },
+    CHANGED: {
+      target: '.placing',
+      actions: { type: 'keepStored', params: ({ event }) => ({ work: event.work }) },
+    },
+  },
+  states: {
+    /** Where it stands, from the work alone. */
+    placing: {
+      always: [
+        { guard: 'cautionsUnread', target: 'cautions' },
+        { guard: 'hasAsk', target: 'asking', actions: 'chooseAsk' },
+        { target: 'known' },
+      ],
+    },
+    cautions: {
+      on: {
+        CAUTIONS_READ: { target: 'saving', actions: { type: 'keepCautionsRead', params: at } },
+      },
+    },
+    asking: {
+      initial: 'entry',
+      states: { entry: { on: { HELP: 'help' } }, help: { on: { BACK: 'entry' } } },
+      on: {
+        ENTER: { target: 'saving', actions: { type: 'keepSeen', params: ({ event }) => event } },
+      },
+    },
+    known: {},
+    /** Nothing new is asked before the last act is stored. */
+    saving: {
+      invoke: {
+        src: 'save',
+        input: ({ context }) => context.work,
+        onDone: {
+          target: 'placing',
+          actions: { type: 'keepStored', params: ({ event }) => ({ work: event.output }) },
+        },
+        onError: {
+          target: 'storageFailed',
+          actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
+        },
+      },
+    },
+    storageFailed: { on: { RETRY: 'saving' } },
+  },
+});

@@ -1,0 +1,193 @@
+import { removedRecord } from './bin.ts';
+import type { NotebookDatabase } from './database.ts';
+import type { Dated, Kept } from './kept.ts';
+import { NotebookError } from './notebook-error.ts';
+import type { Notice } from './notices.ts';
+import { removePhotos } from './photos.ts';
+import { wholly } from './transaction.ts';
+
+/** Records of one kind on this device. Every failure is a NotebookError. */
+export interface Shelf<Item, Summary> {
+  /** Newest first. A damaged record is listed, and says so. */
+  list(): Promise<readonly Summary[]>;
+  /** Rejects with `missing`, `damaged` or `newer-version`. */
+  read(id: string): Promise<Item>;
+  /**
+   * Resolves once the record is on disk, with the record as it stands there: what other tabs added is kept
+   * beside the caller's, who may go on with it or with their own. What the caller's record had before
+   * and has no longer is taken back. On failure the record is kept in this page and read from there.
+   */
+  write(item: Item): Promise<Item>;
+  /** Into the bin, from which it can be put back, or for good. */
+  remove(id: string, how?: 'forever'): Promise<void>;
+  /** The record as the text of a file, whatever state it is in. */
+  rescue(id: string): Promise<string>;
+}
+
+/** What differs between the kinds of record. */
+export interface RecordKind<Item extends Kept, Summary extends Dated> {
+  readonly store: 'jobs' | 'sheets';
+  /** Throws NotebookError that says why not. */
+  restored(raw: unknown): Item;
+  /** A line for whatever is stored. */
+  summarised(raw: unknown): Summary;
+  /**
+   * What to store for the caller's record where `raw` is stored already. A record that it cannot be joined
+   * with comes back as `aside`, to be kept under an id of its own. Throws NotebookError where the
+   * record was written by a newer app.
+   */
+  joinedWith(
+    raw: Item | undefined,
+    base: Item | undefined,
+    mine: Item,
+  ): { readonly joined: Item; readonly aside?: unknown };
+  /** An object inside the record; one that was joined has another, by which a later write tells whether the caller took it up. */
+  mark(item: Item): object;
+}
+
+export const newestFirst = <Summary extends Dated>(
+  summaries: readonly Summary[],
+): readonly Summary[] =>
+  [...summaries].sort((a, b) =>
+    a.changedAt < b.changedAt ? 1 : a.changedAt > b.changedAt ? -1 : 0,
+  );
+
+/** A record as the caller last gave it, and as it then stood on disk, with what other tabs had added. */
+interface Known<Item> {
+  readonly given: Item;
+  readonly stored: Item;
+}
+
+/** Runs an act on the database, on a new connection if the browser closed the old one. */
+type Run = <T>(act: (db: NotebookDatabase) => Promise<T>) => Promise<T>;
+
+export class DiskShelf<Item extends Kept, Summary extends Dated> implements Shelf<Item, Summary> {
+  readonly #kind: RecordKind<Item, Summary>;
+  readonly #run: Run;
+  readonly #tell: (notice: Notice) => void;
+  readonly #known = new Map<string, Known<Item>>();
+  /** Records that could not be written; this page alone holds them. */
+  readonly #unsaved = new Map<string, Item>();
+  #queue: Promise<unknown> = Promise.resolve();
+
+  constructor(kind: RecordKind<Item, Summary>, run: Run, tell: (notice: Notice) => void) {
+    this.#kind = kind;
+    this.#run = run;
+    this.#tell = tell;
+  }
+
+  async list(): Promise<readonly Summary[]> {
+    const stored = (await this.#run((db) => db.getAll(this.#kind.store))) as readonly unknown[];
+    const records = [...stored, ...this.#unsaved.values()] as readonly Kept[];
+    const summaries = new Map(
+      records.map((raw) => [String(raw.id), this.#kind.summarised(raw)] as const),
+    );
+    return newestFirst([...summaries.values()]);
+  }
+
+  async read(id: string): Promise<Item> {
+    const unsaved = this.#unsaved.get(id);
+    if (unsaved) return unsaved;
+    const item = this.#kind.restored(await this.#raw(id));
+    this.#known.set(id, { given: item, stored: item });
+    return item;
+  }
+
+  write(item: Item): Promise<Item> {
+    // One after the other, so that each write knows what the one before it gave.
+    const written = this.#queue.then(() => this.#writeNow(item));
+    this.#queue = written.catch(() => {});
+    return written;
+  }
+
+  async #writeNow(mine: Item): Promise<Item> {
+    try {
+      const base = this.#baseOf(mine);
+      const onDisk = await this.#run((db) => this.#store(db, base, mine));
+      this.#known.set(mine.id, { given: mine, stored: onDisk });
+      this.#unsaved.delete(mine.id);
+      this.#tell({ id: mine.id, what: 'written' });
+      return onDisk;
+    } catch (error) {
+      this.#unsaved.set(mine.id, mine);
+      throw error;
+    }
+  }
+
+  async remove(id: string, how?: 'forever'): Promise<void> {
+    const { store } = this.#kind;
+    await this.#run((db) =>
+      wholly(
+        db.transaction([store, 'bin', 'photos'], 'readwrite', { durability: 'strict' }),
+        async (tx) => {
+          const record = this.#unsaved.get(id) ?? (await tx.objectStore(store).get(id));
+          if (record && !how) {
+            const removed = removedRecord(store, record, new Date().toISOString());
+            await tx.objectStore('bin').put(removed);
+          }
+          await tx.objectStore(store).delete(id);
+          if (store === 'jobs' && how) await removePhotos(tx.objectStore('photos'), id);
+        },
+      ),
+    );
+    this.#unsaved.delete(id);
+    this.#known.delete(id);
+    this.#tell({ id, what: 'removed' });
+  }
+
+  async rescue(id: string): Promise<string> {
+    const record = this.#unsaved.get(id) ?? (await this.#raw(id));
+    return `${JSON.stringify(record, null, 2)}\n`;
+  }
+
+  /** What this page alone holds. */
+  unsaved(): readonly Item[] {
+    return [...this.#unsaved.values()];
+  }
+
+  /** These were written past this shelf: what it knew of them no longer holds. */
+  forget(ids: Iterable<string>): void {
+    for (const id of ids) {
+      this.#known.delete(id);
+      this.#unsaved.delete(id);
+    }
+  }
+
+  /** Writes again what could not be written. */
+  async retry(): Promise<void> {
+    for (const item of this.unsaved()) await this.write(item);
+  }
+
+  /**
+   * The version that the caller's record grew from: what it lacks since, the caller took back. A caller
+   * that took up the record from the disk carries its very mark; one that did not never saw
+   * what other tabs added, and cannot have taken that back.
+   */
+  #baseOf(mine: Item): Item | undefined {
+    const known = this.#known.get(mine.id);
+    const { mark } = this.#kind;
+    return known && (mark(mine) === mark(known.stored) ? known.stored : known.given);
+  }
+
+  async #raw(id: string): Promise<unknown> {
+    const raw: unknown = await this.#run((db) => db.get(this.#kind.store, id));
+    if (raw === undefined) throw new NotebookError('missing');
+    return raw;
+  }
+
+  /** Reads, merges and writes in one transaction, so that no other tab comes between. */
+  async #store(db: NotebookDatabase, base: Item | undefined, mine: Item): Promise<Item> {
+    const { store } = this.#kind;
+    return await wholly(
+      db.transaction(store, 'readwrite', { durability: 'strict' }),
+      async (tx) => {
+        const raw = (await tx.store.get(mine.id)) as unknown as Item | undefined;
+        const { joined, aside } = this.#kind.joinedWith(raw, base, mine);
+        // A record that cannot be joined is set aside under an id of its own: nothing stored is overwritten unseen.
+        if (aside !== undefined) await tx.store.put(aside as never);
+        await tx.store.put(joined as never);
+        return joined;
+      },
+    );
+  }
+}

@@ -1,0 +1,85 @@
+import { notebookWords } from '../words/en/notebook.ts';
+import type { Job } from './job.ts';
+import { type JobSummary, summaryOf } from './job-summary.ts';
+import { mergeJobs } from './merge.ts';
+import { NotebookError, notebookErrorOf } from './notebook-error.ts';
+import { restoreJob } from './restore.ts';
+import { JobShapeError } from './shape.ts';
+import type { RecordKind } from './shelf.ts';
+
+/** Jobs as the notebook keeps them. */
+export const jobKind: RecordKind<Job, JobSummary> = {
+  store: 'jobs',
+  restored,
+  summarised,
+  joinedWith,
+  mark: ({ circuit }) => circuit,
+};
+
+function joinedWith(
+  raw: Job | undefined,
+  base: Job | undefined,
+  mine: Job,
+): { readonly joined: Job; readonly aside?: unknown } {
+  if (raw === undefined) return { joined: mine };
+  const aside = {
+    ...raw,
+    id: crypto.randomUUID(),
+    title: notebookWords().rawSetAside(String(raw.title)).slice(0, 200),
+  };
+  if (raw.version > mine.version) throw new NotebookError('newer-version');
+  if (!isReadable(raw)) return { joined: mine, aside };
+  const job = mergeJobs(base, mine, restored(raw));
+  if (isSame(job, mine)) return { joined: mine };
+  // Its own circuit object marks the joined job, by which a later write tells whether the caller took it up.
+  if (isReadable(job) || !isReadable(mine))
+    return { joined: { ...job, circuit: structuredClone(job.circuit) } };
+  return { joined: mine, aside };
+}
+
+/** Same fields, in whatever order. */
+const isSame = (a: Job, b: Job): boolean =>
+  ([...Object.keys(a), ...Object.keys(b)] as (keyof Job)[]).every(
+    (key) => JSON.stringify(a[key]) === JSON.stringify(b[key]),
+  );
+
+function isReadable(raw: unknown): boolean {
+  try {
+    restoreJob(raw);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** A record as a job, or a NotebookError that says why not. */
+function restored(raw: unknown): Job {
+  try {
+    return restoreJob(raw);
+  } catch (error) {
+    const newer = error instanceof JobShapeError && error.place === 'version';
+    throw new NotebookError(newer ? 'newer-version' : 'damaged', (error as Error).message, error);
+  }
+}
+
+/** A line for whatever is stored: a damaged record is shown by what is left of it. */
+function summarised(raw: unknown): JobSummary {
+  try {
+    return summaryOf(restored(raw));
+  } catch (error) {
+    const left = raw as Partial<Record<keyof JobSummary, unknown>>;
+    const word = (value: unknown) => (typeof value === 'string' ? value : '');
+    return {
+      id: String(left.id),
+      title: word(left.title),
+      guitar: { id: String(left.id), title: word(left.title) },
+      wiring: '',
+      createdAt: word(left.createdAt),
+      changedAt: word(left.changedAt),
+      readings: 0,
+      repairs: 0,
+      done: [],
+      damaged: notebookErrorOf(error).sentence,
+    };
+  }
+}

@@ -1,0 +1,116 @@
+import type { Edit } from '../circuit/edit.ts';
+import { type Layout, layoutOf } from '../circuit/netlist.ts';
+import { settingKey, switchSettings } from '../circuit/setting.ts';
+import { readingWords } from '../words/en/readings.ts';
+import { type Change, ELECTRIC, HUM_FLOOR, heardAs, MAGNETIC, rise } from './hearing.ts';
+import type { ReadingKind } from './kind.ts';
+import { type Sound, soundOf } from './sound.ts';
+import { View } from './view.ts';
+
+const WORDS = ['normal', 'silent', 'weak', 'thin', 'dull', 'hum', 'crackle'] as const;
+type Word = (typeof WORDS)[number];
+
+const healthySounds = new WeakMap<Layout, Map<string, Sound>>();
+function healthySound(view: View): Sound {
+  const layout = layoutOf(view.layout.circuit);
+  const known = healthySounds.get(layout) ?? new Map<string, Sound>();
+  healthySounds.set(layout, known);
+  const key = settingKey(view.setting);
+  const sound = known.get(key) ?? played(new View(layout, view.setting, []));
+  known.set(key, sound);
+  return sound;
+}
+
+const usualHums = new WeakMap<Layout, number>();
+/** Settings looked at for it; a guitar with more switches has the rest alike. */
+const MOST_SETTINGS = 32;
+
+/** The magnetic hum that the player is used to: the most of any position as it should be. */
+function usualHum(layout: Layout): number {
+  const known = usualHums.get(layout);
+  if (known !== undefined) return known;
+  const most = switchSettings(layout.circuit)
+    .slice(0, MOST_SETTINGS)
+    .reduce((so, setting) => Math.max(so, healthySound(new View(layout, setting, [])).magnetic), 0);
+  usualHums.set(layout, most);
+  return most;
+}
+
+/** While it is played a hand lies on the strings. */
+function played(view: View): Sound {
+  const strings = view.layout.circuit.parts.find(
+    (part) => part.kind === 'metal' && part.role === 'strings',
+  );
+  return soundOf(view, strings ? `${strings.id}.metal` : null);
+}
+
+/** Level, low end, brightness and hum from the AC model, against the healthy guitar in the same setting, through a table of how people name what they hear. */
+export const listenReading: ReadingKind<'listen'> = {
+  predict(view) {
+    const healthy = healthySound(view);
+    const now = view.edits.length === 0 ? healthy : played(view);
+    // Silence needs no comparison: at volume 0 a healthy guitar is silent, too.
+    const silent = 1 - heardAs('present', now.level);
+    const balance = rise(now.high, healthy.high) - rise(now.low, healthy.low);
+    const weak = (1 - silent) * heardAs('remembered', -rise(now.level, healthy.level));
+    const thin = (1 - silent) * heardAs('remembered', balance);
+    const dull = (1 - silent) * heardAs('remembered', -balance);
+    const hum = humOf(now, healthy, usualHum(view.layout));
+    const crackle = crackleOf(view.edits);
+    // How often a word is said for what is there, and for something else: common practice, no source.
+    const weights: Record<Word, number> = {
+      normal:
+        0.02 +
+        Math.max(
+          0,
+          (1 - silent) * (1 - weak) * (1 - thin) * (1 - dull) * (1 - hum) * (1 - crackle),
+        ),
+      silent: 0.01 + 0.9 * silent * (1 - 0.5 * hum),
+      weak: 0.02 + 0.8 * weak + 0.08 * silent,
+      thin: 0.02 + 0.9 * thin * (1 - 0.4 * weak) + 0.15 * weak,
+      dull: 0.015 + 0.9 * dull,
+      hum: 0.02 + 0.9 * hum,
+      crackle: 0.01 + crackle,
+    };
+    const sum = WORDS.reduce((total, word) => total + weights[word], 0);
+    return [
+      {
+        type: 'choice',
+        chances: Object.fromEntries(WORDS.map((word) => [word, weights[word] / sum])),
+      },
+    ];
+  },
+  like: (guitar, ask) => `${crackleOf(guitar.edits)} ${guitar.in(ask.setting).whole}`,
+  observe: (seen) => [{ type: 'choice', word: seen.heard }],
+  askText: () => readingWords().plugInAtLowVolumeSetThe,
+  seenText: (seen) => readingWords().heard[seen.heard],
+};
+
+/** Chance that it crackles while nothing is touched. */
+const crackleOf = (edits: readonly Edit[]): number =>
+  edits.some(({ op }) => op === 'intermittent')
+    ? 0.7
+    : edits.some(({ op }) => op === 'worn')
+      ? 0.3
+      : 0.01;
+
+/**
+ * Chance that hum is what strikes the ear, the mean over rooms: that of magnetic fields against what some position of this guitar has anyway, that
+ * of electric ones against the healthy guitar.
+ */
+function humOf(now: Sound, healthy: Sound, usual: number): number {
+  const louder = (field: typeof MAGNETIC, change: Change) =>
+    field.reduce(
+      (sum, strength) =>
+        sum +
+        heardAs(
+          'remembered',
+          rise(strength * change.now + HUM_FLOOR, strength * change.before + HUM_FLOOR),
+        ) /
+          field.length,
+      0,
+    );
+  const magnetic = louder(MAGNETIC, { now: now.magnetic, before: usual });
+  const electric = louder(ELECTRIC, { now: now.electric, before: healthy.electric });
+  return 1 - (1 - magnetic) * (1 - electric);
+}

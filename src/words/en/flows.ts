@@ -1,0 +1,11 @@
+import { area } from '../area.ts';
+
+const flows = {
+  noReasonWasGiven: 'No reason was given.',
+  youEnteredShownADeadShort: (shown: string) =>
+    `You entered ${shown}, a dead short. Does the display show a zero, or no number (OL, a lone 1, blank)?`,
+  youEnteredShownCoilsReadThousands: (shown: string, better: string) =>
+    `You entered ${shown}. Coils read thousands of ohm, so ${better} would fit. Which does the display show?`,
+  theGuitar: 'the guitar',
+};
+export const flowWords = area('flows', flows);

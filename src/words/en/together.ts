@@ -1,0 +1,102 @@
+import { area } from '../area.ts';
+
+const together = {
+  theseAreNoPickupsThatPlay: 'These are no pickups that play together.',
+  itCouldNotBeStored: 'It could not be stored',
+  tryAgain: 'Try again',
+  oneMoment: 'One moment …',
+  home: 'Home',
+  putBack: 'Put back',
+  undo: 'Undo',
+  beforeYouMeasure: 'Before you measure',
+  itIsUnplugged: 'It is unplugged',
+  pullTheCableOutOfTheAmplifier: 'Pull the cable out of the amplifier.',
+  neverMeasureInsideAnAmplifier:
+    'Never measure inside an amplifier: mains and stored charge can kill.',
+  aBatteryInsideTakeItOutFirst: 'A battery inside? Take it out first.',
+  volumeAndToneAt10: 'Volume and tone at 10',
+  orTheSwingIsTooSmallTo: ', or the swing is too small to see.',
+  localCodesComeBeforeAnything: 'Local codes come before anything said here.',
+  rOnItsHotLeadBOn: 'R on its hot lead, B on its cold one.',
+  dc200MVLayingOnSwingsThe: 'DC, 200 mV. Laying on swings the other way: enter the pull.',
+  theNeedlesNorthEndPointsAt: 'The needle’s north end points at a south pole.',
+  help: 'Help',
+  noReasonGiven: 'No reason given.',
+  inEveryPosition: 'In every position',
+  theWiringThatTheyAreMeant: 'The wiring that they are meant for',
+  chooseOne: 'choose one',
+  titleIsIts: (title: string) => `${title} is its`,
+  afterThat: 'After that',
+  asTheyAre: 'As they are',
+  inPhase: '✓ in phase',
+  noPositionOfThisWiringPlays: 'No position of this wiring plays two of these coils together.',
+  takeItsReadingsAgain: 'Take its readings again',
+  whatWasSeen: 'What was seen',
+  tooLittleIsKnownToSay: 'Too little is known to say',
+  theyAreInPhase: 'They are in phase',
+  allOfThemAreInPhase: 'All of them are in phase',
+  fightsOutOfPhase: (fights: string) => `${fights}: out of phase`,
+  titleOfAndTitleOf2: (titleOf: string, titleOf2: string) => `${titleOf} and ${titleOf2}`,
+  bareWirePlateAndCoverStay:
+    'Bare wire, plate and cover stay on ground. Where metal is joined to its cold lead inside, part the two first: else that metal becomes hot, hums, and shorts the sound where it touches strings or foil.',
+  aBarMagnetUnderTheCoilsIs:
+    'A bar magnet under the coils is turned end for end. Single magnets in a coil are not pulled out, they hold its wire: then exchange its leads instead, and the pair will hum.',
+  bridgePickup: 'bridge pickup',
+  neckPickup: 'neck pickup',
+  giveEveryPickupAName: 'Give every pickup a name.',
+  twoPickupsHaveTheSameName: 'Two pickups have the same name.',
+  itCouldNotBeStored2: 'It could not be stored.',
+  whichPickupShallItPlayWith: 'Which pickup shall it play with?',
+  doTwoPickupsFight: 'Do two pickups fight?',
+  back: 'Back',
+  start: 'Start',
+  thinAndHollowWhereTwoPlay:
+    'Thin and hollow where two play together, full where each plays alone: then they fight. Taps at the jack tell which, with the guitar closed.',
+  pickupWhat: (what: number) => `Pickup ${what}`,
+  name: 'Name',
+  nameOfPickupWhat: (what: number) => `Name of pickup ${what}`,
+  coils: 'Coils',
+  coilsOfPickupWhat: (what: number) => `Coils of pickup ${what}`,
+  one: 'one',
+  two: 'two',
+  measuredAt: 'Measured at',
+  wherePickupWhatIsMeasured: (what: number) => `Where pickup ${what} is measured`,
+  theJackBuiltIn: 'the jack, built in',
+  itsOwnLeads: 'its own leads',
+  middlePickup: 'middle pickup',
+  oneMorePickup: 'One more pickup',
+  oneLess: 'One less',
+  cancelHum: 'cancel hum',
+  humLess: 'hum, less',
+  commaScrewCoil: ', screw coil',
+  commaSlugCoil: ', slug coil',
+  northUp: 'north up',
+  southUp: 'south up',
+  fight: '✗ fight',
+  hum: 'hum',
+  letTheTitledPlayAloneKnobs: (theTitled: string) =>
+    `Let ${theTitled} play alone, knobs at 10. R on the tip of a plugged-in cable, B on its sleeve.`,
+  holdACompassOverCoilWhich: (coil: string) =>
+    `Hold a compass over ${coil}. Which pole is its top?`,
+  putTheTitledInTheOtherWay: (theTitled: string) =>
+    `Put ${theTitled} in the other way round: its minus end is hot, its plus end cold.`,
+  exchangeTheHotAndTheColdLead2: (theTitled: string) =>
+    `Exchange the hot and the cold lead of ${theTitled}.`,
+  turnTheMagnetOfTheTitledIts: (theTitled: string) =>
+    `Turn the magnet of ${theTitled}; its leads stay as they are.`,
+  theTwoCoilsOfTheTitledSwing: (theTitled: string) =>
+    `The two coils of ${theTitled} swing against each other: they fight inside it. Exchange the two leads of one of its coils.`,
+  theTitledShowsNoSwingThat: (theTitled: string) =>
+    `${theTitled} shows no swing that can be told. Does it play alone, with the knobs at 10? If so, it may be dead: hunt that fault first.`,
+  thePoleOfTheTitledCouldNot: (theTitled: string) =>
+    `The pole of ${theTitled} could not be told: whether it cancels hum stays open.`,
+  pickupOnTheMat: 'pickup on the mat',
+  tapsAndPolesOfTheOtherOne2: (theTitled: string) =>
+    `Taps and poles of the other one tell which way round ${theTitled} goes in.`,
+  screwCoilOf: (pickup: string) => `the screw coil of ${pickup}`,
+  slugCoilOf: (pickup: string) => `the slug coil of ${pickup}`,
+  pullSteelOff: (coil: string) => `Pull steel off ${coil}. Which way does the figure swing?`,
+  pullOnceMore: (coil: string) =>
+    `Once more, to be sure: pull steel off ${coil}. Which way does the figure swing?`,
+};
+export const togetherWords = area('together', together);

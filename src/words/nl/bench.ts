@@ -1,0 +1,45 @@
+import type { benchWords as English } from '../en/bench.ts';
+import { naam } from './nouns.ts';
+
+export const bench: ReturnType<typeof English> = {
+  rOnPointBOnPoint2: (point, point2) => `R op ${point}, B op ${point2}`,
+  asGoodAsCertain: 'Zo goed als zeker',
+  veryLikely: 'Zeer waarschijnlijk',
+  likely: 'Waarschijnlijk',
+  moreLikelyThanTheRest: 'Waarschijnlijker dan de rest',
+  atTheJack: 'bij de jack',
+  humAHandOnPoint: (point) => `brom, een hand op ${point}`,
+  theMagnetOfSite: (site) => `de magneet van ${site}`,
+  titleAtKnobs: (title, knobs) => `${naam(title)} op ${knobs}`,
+  positionSelected: (position) => `${naam(position)} gekozen`,
+  takenBackWhatYouHeard: 'Teruggenomen: wat je hoorde.',
+  takenBackSeen: (seen) => `Teruggenomen: ${seen}.`,
+  takenBackCantReachIt: 'Teruggenomen: "kan er niet bij".',
+  takenBackRepair: (repair) => `Teruggenomen: ${repair}.`,
+  backAtTheCautions: 'Terug bij de waarschuwingen.',
+  theJobIsOpenAgain: 'De klus is weer open.',
+  normalForAKnobTurnedDown: 'normaal voor een dichtgedraaide knop',
+  smoothHighestBandOf: (bandOf) => `vloeiend, hoogste ${bandOf}`,
+  belowHigh: (high) => `onder ${high}`,
+  fromTo: (low, high) => `${low} tot ${high}`,
+  under1Percent: 'minder dan 1\u00a0%',
+  over99Percent: 'meer dan 99\u00a0%',
+  atMost: (how, peak) => `${how}, hoogstens ${peak}`,
+  look: { good: 'goed', dull: 'dof', loose: 'los', burnt: 'verbrand', bridged: 'overbrugd' },
+  flex: { steady: 'stabiel', jumps: 'springt' },
+  hum: { up: 'brom luider', down: 'brom zachter', same: 'brom hetzelfde' },
+  pole: { north: 'noord', south: 'zuid', none: 'geen trek' },
+  sound: 'geluid',
+  pointToPoint: (red, black) => `${red} naar ${black}`,
+  beepAt: (place) => `piep, ${place}`,
+  capacitanceAt: (place) => `capaciteit, ${place}`,
+  turningAt: (pot, place) => `${pot} draaien, ${place}`,
+  tapAt: (coil, place) => `tik op ${coil}, ${place}`,
+  movingAt: (site, place) => `${site} bewegen, ${place}`,
+  shortPlace: (place: string) =>
+    place
+      .replaceAll(/lip (tip|mantel) van de uitgangsjack/g, '$1 van de jack')
+      .replace(/^alles bewegen, /, 'alle draden bewegen, '),
+  stage: { open: 'In de gitaar, achterkant open', mat: 'Bedrading op de mat', closed: 'Dicht' },
+  minutes: (count: number) => (count === 1 ? '1 minuut' : `${count} minuten`),
+};

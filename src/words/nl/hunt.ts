@@ -1,0 +1,207 @@
+import type { huntWords as English } from '../en/hunt.ts';
+import { groot, naam } from './nouns.ts';
+
+export const hunt: ReturnType<typeof English> = {
+  checkAgainThisDidNotFitBefore: 'Controleer opnieuw: dit paste eerder niet.',
+  yourOwnReading: 'Jouw eigen meting.',
+  healthy: 'Gezond:',
+  insideAReadingWouldTellMore: 'Binnenin zou een meting meer zeggen.',
+  itIsOpenNow: 'Hij is nu open',
+  jumpsAbout: 'Springt heen en weer',
+  myOwnReading: 'Mijn eigen meting',
+  olHelp: 'OL? Hulp',
+  help: 'Hulp',
+  asItShouldBe: 'Zoals het hoort',
+  notAsItShouldBe: 'Niet zoals het hoort',
+  onTheEdge: 'Op het randje',
+  stored: 'Bewaard',
+  goOn: 'Doorgaan',
+  youSaw: 'Jij zag',
+  healthy2: 'Gezond',
+  ruledOutByThis: 'Hierdoor uitgesloten',
+  andWhatMore: (what) => `en nog ${what}`,
+  seeItOnTheWiring: 'Bekijk het op de bedrading',
+  lookAtTheDisplayAgain: 'Kijk nog eens op het scherm',
+  thisIsWhatItShows: 'dit toont het',
+  asITypedIt: 'zoals ik het typte',
+  lookForASmallKOrM:
+    'Zoek een kleine k of M naast de cijfers, of kijk op welk bereik de draaiknop staat.',
+  typeItAgain: 'Opnieuw typen',
+  theReadingsCouldNotBeWorked: 'De metingen konden niet uitgerekend worden',
+  tryAgain: 'Opnieuw proberen',
+  everythingYouEnteredIsStored:
+    'Alles wat je invoerde is bewaard. Kwam dit na je laatste invoer, dan neemt Terugnemen die terug en kun je door.',
+  notStoredYet: 'Nog niet bewaard',
+  goOnAnyway: 'Toch doorgaan',
+  yourEntryIsStillHereButWould:
+    'Je invoer is er nog, maar zou weg zijn als deze pagina sloot. Maak ruimte op de telefoon en probeer opnieuw, of bewaar de klus eerst als bestand.',
+  reading: 'Meting',
+  siteMeasuredOutOfCircuit: (site) => `${groot(site)}, los van de schakeling gemeten`,
+  beforeTheRepair: '(voor de reparatie)',
+  setTheMeterToIfYou:
+    'Zet de meter op Ω. Kies je het bereik met de hand, begin dan op 20k; hoger als hij OL toont, lager als hij 0.00 toont.',
+  setTheMeterToTurnThe:
+    'Zet de meter op Ω. Draai de knop langzaam van 0 naar 10 en kijk hoe het getal glijdt.',
+  holdBothTipsStillAndMoveOnly:
+    'Houd beide punten stil en beweeg alleen de draad waar om gevraagd wordt.',
+  setTheMeterToTheBeepTouch:
+    'Zet de meter op de piep. Houd eerst de punten tegen elkaar: hij moet piepen.',
+  setTheMeterToDC200MV:
+    'Zet de meter op DC, 200 mV of 2 V. Leg een schroevendraaier op de spoel, wacht op nul, trek hem snel weg. Kijk welke kant het getal uitslaat.',
+  setTheMeterToTheCapacitor:
+    'Zet de meter op het condensatorbereik. Eén poot van de condensator moet los zijn.',
+  plugInAtLowVolumeEveryKnob:
+    'Steek de kabel in op laag volume, elke knop helemaal open, en speel.',
+  plugInAtLowVolumeDoNot:
+    'Steek de kabel in op laag volume, speel niet, en leg een hand op het metaal.',
+  useGoodLightAndAMagnifier: 'Gebruik goed licht, en een vergrootglas als je dat hebt.',
+  holdACompassOverTheCoilIts:
+    'Houd een kompas boven de spoel. Zijn noordkant wijst naar een zuidpool, zijn zuidkant naar een noordpool.',
+  whatDoesOLLookLike: 'Hoe ziet OL eruit?',
+  howToTakeThisReading: 'Zo doe je deze meting',
+  backToTheReading: 'Terug naar de meting',
+  forThisReading: 'Voor deze meting',
+  keepYourFingersOffTheTips:
+    'Houd je vingers van de punten: je lichaam doet er ongeveer een megohm bij.',
+  workingItOut: 'Wordt uitgerekend …',
+  itJumpsAbout: 'Het springt heen en weer',
+  pressBothTipsHardOnBareMetal:
+    'Druk beide punten stevig op blank metaal, of gebruik klemmetjes. Houd je vingers van de punten.',
+  waitUntilTheMeterSettlesIf:
+    'Wacht tot de meter tot rust komt. Doet hij dat, voer dan dat getal in.',
+  ifItStillJumpsNudgeOneWire:
+    'Springt het nog steeds, duw dan één draad tegelijk opzij met een droog houten stokje.',
+  itIsSteadyNow: 'Het is nu stabiel',
+  itJumpsWhenIMove: 'Het springt als ik dit beweeg',
+  iCannotGetASteadyReadingAsk: 'Ik krijg geen stabiele meting: vraag een andere',
+  openTheGuitarToGoOn: 'Open de gitaar om door te gaan',
+  noReadingInReachTellsMore: 'Geen meting binnen bereik zegt meer',
+  leaveItHere: 'Hier laten',
+  itIsOpen: 'Hij is open',
+  noReadingFromOutsideTells:
+    'Van buitenaf zegt geen meting meer. Binnenin zijn meer lippen te bereiken.',
+  mostLikelySoFar: 'Tot nu toe het waarschijnlijkst',
+  nowOpenTheGuitar: 'Open nu de gitaar',
+  askAnother: 'Vraag een andere',
+  keepItClosed: 'Dicht laten',
+  theNextReadingThatTellsMost: 'De meting die het meest zegt is binnenin:',
+  theReadingsLeftOutsideTell:
+    'De metingen van buitenaf zeggen weinig. Met de gitaar open zijn meer lippen te bereiken, en één meting daar zegt meer. Of laat hem dicht en ga door met wat over is.',
+  keepTheGuitarUnplugged: 'Houd de gitaar uit de versterker.',
+  layAClothUnderItAndKeep: 'Leg er een doek onder, en bewaar de schroeven in een bakje.',
+  liftPlatesSlowlyShortWires: 'Til platen langzaam op: korte draden scheuren af.',
+  mendOneThenCheck: 'Herstel er een, controleer dan',
+  back: 'Terug',
+  iDidIt: 'Gedaan',
+  whichOneDoYouMend: 'Welke herstel je?',
+  forThisFaultSentence: (sentence) => `Voor deze fout: ${sentence}.`,
+  itWorkedIf: 'Het is gelukt als',
+  theIronBurnsAndItsFumesHarm:
+    'De bout brandt en zijn damp is schadelijk: haal de gitaar los, zet een raam open, draag een bril als je eindjes knipt, was je handen na loodsoldeer.',
+  whatIsHeardIsFilledIn: 'Wat je hoort is ingevuld.',
+  whatDoYouHear: 'Wat hoor je?',
+  notTriedYet: 'Nog niet geprobeerd',
+  aMadeUpGuitarSomethingInIt:
+    'Een verzonnen gitaar: er is iets mis mee. Speel hem om te horen wat.',
+  pluggedInAtLowVolumeAnswer:
+    'Ingestoken op laag volume. Antwoord wat je geprobeerd hebt, laat de rest.',
+  plugItInAndPlay: 'Steek hem in en speel',
+  toldOfCount: (told, count) => `${told} van ${count}`,
+  notTried: 'niet geprobeerd',
+  notTried2: 'Niet geprobeerd',
+  theSound: 'Het geluid',
+  inEachPosition: 'In elke stand',
+  everyKnobAt10: 'Elke knop op 10.',
+  doTheKnobsWork: 'Werken de knoppen?',
+  thatKnobAt0TheOthersAt: 'Die knop op 0, de andere op 10.',
+  titleSelected: (title) => `${naam(title)} gekozen`,
+  atHalfVolume: 'Op half volume',
+  thatVolumeAt5TheRestAt:
+    'Dat volume op 5, de rest op 10. Het heeft een treble bleed, die het hoog bewaart.',
+  potAt5: (pot) => `${naam(pot)} op 5`,
+  theHum: 'De brom',
+  doNotPlayLayAHandOn: 'Speel niet. Leg een hand op de snaren.',
+  whenITouchTheStrings: 'als ik de snaren aanraak',
+  noReadingLeftTellsTheseApart: 'Geen meting die over is houdt deze uit elkaar',
+  nothingReadSoFarIsOffBut: 'Niets van wat gemeten is wijkt af, maar deze zijn niet uitgesloten',
+  howToMendIt: 'Zo herstel je het',
+  closeTheJob: 'De klus sluiten',
+  oneOfThese: 'Een van deze',
+  asIntended: 'Zoals bedoeld',
+  theGuitarIsOpenNow: 'De gitaar is nu open',
+  readingsInsideCanTellThem: 'metingen binnenin kunnen ze uit elkaar houden',
+  readingsInsideCanMakeSure: 'metingen binnenin kunnen het zeker maken',
+  goOnWithTheClosingCheck: 'Ga door met de eindcontrole',
+  proveItTheClosingCheck: 'Bewijs het: de eindcontrole',
+  whatWasReadAlreadyCounts: 'wat al gemeten is telt mee',
+  theseReadingsCannotSeeEverything:
+    'Deze metingen zien niet alles: geluid, fase en een soldering die alleen bij bewegen faalt vragen een speeltest, op laag volume.',
+  whatSpeaksForIt: 'Wat ervoor spreekt',
+  whatSpeaksAgainstIt: 'Wat ertegen spreekt',
+  theWiringMayNotBeTheOne:
+    'De bedrading is misschien niet de gekozen, er kunnen twee dingen tegelijk mis zijn, of één meting kan een vergissing zijn.',
+  closestSoFar: 'Tot nu toe het dichtst erbij',
+  beforeYouMeasure: 'Voor je meet',
+  theGuitarIsUnplugged: 'De gitaar is losgekoppeld',
+  unplugTheGuitarFromTheAmplifier: 'Haal de gitaar los van de versterker.',
+  useALooseCableOrABare: 'Gebruik een losse kabel of een losse plug om bij de jack te komen.',
+  neverMeasureInsideAnAmplifier: 'Meet nooit in een versterker.',
+  mainsAndStoredChargeCanKill:
+    'Netspanning en opgeslagen lading kunnen doden. Dat is werk voor een erkende vakman.',
+  takeOutTheBattery: 'Haal de batterij eruit',
+  ifTheGuitarHasOne: 'als de gitaar er een heeft.',
+  theIronBurnsItsFumesHarm: 'De bout brandt, zijn damp is schadelijk.',
+  openAWindowWearGlassesWhen:
+    'Zet een raam open, draag een bril als je eindjes knipt, was je handen na loodsoldeer.',
+  listenAtLowVolume: 'Luister op laag volume.',
+  aLooseJointCanBangLoudly: 'Een losse soldering kan hard knallen.',
+  aReversedPickupWithAMetal: 'Een omgekeerd element met een metalen kap',
+  makesThatMetalHotDoNotTouch:
+    'zet signaal op dat metaal: raak het niet aan terwijl de kabel erin zit.',
+  localCodesComeBeforeAnything: 'Plaatselijke voorschriften gaan voor alles wat hier staat.',
+  closed: 'Gesloten',
+  takeItUpAgain: 'Weer opnemen',
+  home: 'Begin',
+  afterTheLastRepairNoReading:
+    'Na de laatste reparatie is niet gemeten: nog niets laat zien dat ze werkte. Neem de klus weer op om het te controleren.',
+  seeTheRecord: 'Bekijk het verslag',
+  theClosingCheck: 'De eindcontrole',
+  checkItBeforeClosing: 'Controleer voor je dichtmaakt',
+  theWiring: 'De bedrading',
+  print: 'Afdrukken',
+  backToTheHunt: 'Terug naar de zoektocht',
+  circuitEveryPartIsDrawnFrom: (circuit) =>
+    `${groot(naam(circuit))}. Elk onderdeel is getekend van de kant waar je soldeert. Potmeters zie je van achteren.`,
+  theLastThingYouEnteredIsNot:
+    'Het laatste dat je invoerde is nog niet bewaard. Ga terug naar de zoektocht om opnieuw te proberen.',
+  mostLikely: 'Het waarschijnlijkst',
+  touchAJoint: 'Raak een soldering aan om te zien wat die hoort te meten.',
+  touchAJointTheLargerTheDot:
+    'Raak een soldering aan om te zien wat die hoort te meten. Hoe groter de stip, hoe waarschijnlijker de plek.',
+  onRecord: (readings: number, repairs: number) =>
+    `${readings === 1 ? '1 meting' : `${readings} metingen`} en ${repairs === 1 ? '1 reparatie' : `${repairs} reparaties`} zijn genoteerd.`,
+  couldNotBeTaken: (count: number) =>
+    `${count === 1 ? 'Eén meting kon' : `${count} metingen konden`} niet gedaan worden. Terugnemen brengt je terug naar de laatste ervan.`,
+  stillSuspects: (count: number) =>
+    `Nog steeds ${count} ${count === 1 ? 'verdachte' : 'verdachten'}`,
+  fromToSuspects: (before: number, after: number) =>
+    `Van ${before} naar ${after} ${after === 1 ? 'verdachte' : 'verdachten'}`,
+  cantReachIt: 'Kan er niet bij',
+  cantDoIt: 'Kan ik niet doen',
+  shareOfTheSuspicionShare: (share) => `Deel van de verdenking: ${share}`,
+  itLiesInsideAPartNoProbe: 'Het zit binnen in een onderdeel: geen meetpen en geen oog komt erbij.',
+  controlsStandOtherwise: 'Knoppen staan anders',
+  thisJobIsClosedTakeItUp: 'Deze klus is gesloten. Neem hem weer op om in te voeren wat je ziet.',
+  whatItShouldRead: 'Wat je hoort te meten',
+  onPoint: (point) => `op ${point}`,
+  youReadMeasuredText: (measuredText) => `Jij mat ${measuredText}`,
+  readItAgain: 'Meet het opnieuw',
+  readIt: 'Meet het',
+  bOnPointThroughTheJoint: (point) => `B op ${point}: door de soldering`,
+  bOnTheJacksSleeve: 'B op de mantel van de jack',
+  bOnTheJacksTip: 'B op de tip van de jack',
+  itCouldNotBeWorkedOut: 'Het kon niet uitgerekend worden.',
+  whatDoYouSeeThere: 'Wat zie je daar?',
+  keptSays: (says) => `Genoteerd: ${says}.`,
+  photo: 'Foto',
+};

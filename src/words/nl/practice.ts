@@ -1,0 +1,25 @@
+import type { practiceWords as English } from '../en/practice.ts';
+
+export const practice: ReturnType<typeof English> = {
+  hiddenInThisGuitarSentence: (sentence) => `Verborgen in deze gitaar: ${sentence}.`,
+  showWhatIsHidden: 'Laat zien wat verborgen is',
+  itIsMendedByThisFault: (fault) => `Zo wordt het verholpen: ${fault}.`,
+  youFoundIt: 'Je hebt het gevonden',
+  notFoundThisTime: 'Dit keer niet gevonden',
+  anotherPracticeGuitar: 'Nog een oefengitaar',
+  touchTheProbes: 'Zet de meetpennen neer',
+  turnTheKnob: 'Draai de knop',
+  moveTheWire: 'Beweeg de draad',
+  pullTheSteelOff: 'Trek het staal weg',
+  playIt: 'Speel',
+  touchTheMetal: 'Raak het metaal aan',
+  lookClosely: 'Kijk goed',
+  holdTheCompassOverIt: 'Houd het kompas erboven',
+  itCouldNotBeRead: 'Het kon niet gelezen worden.',
+  again: 'Opnieuw',
+  useIt: 'Gebruik het',
+  noCapacitor: 'geen condensator',
+  howHighestDisplay: (how, display) => `${how}, hoogste ${display}`,
+  itCouldNotBeStarted: 'Het kon niet gestart worden.',
+  practiceGuitar: 'Oefengitaar',
+};

@@ -1,0 +1,102 @@
+import type { togetherWords as English } from '../en/together.ts';
+import { groot, naam } from './nouns.ts';
+
+export const together: ReturnType<typeof English> = {
+  theseAreNoPickupsThatPlay: 'Dit zijn geen elementen die samen spelen.',
+  itCouldNotBeStored: 'Het kon niet bewaard worden',
+  tryAgain: 'Opnieuw proberen',
+  oneMoment: 'Een ogenblik …',
+  home: 'Begin',
+  putBack: 'Terugzetten',
+  undo: 'Terugnemen',
+  beforeYouMeasure: 'Voor je meet',
+  itIsUnplugged: 'Hij is losgekoppeld',
+  pullTheCableOutOfTheAmplifier: 'Trek de kabel uit de versterker.',
+  neverMeasureInsideAnAmplifier:
+    'Meet nooit in een versterker: netspanning en opgeslagen lading kunnen doden.',
+  aBatteryInsideTakeItOutFirst: 'Zit er een batterij in? Haal die er eerst uit.',
+  volumeAndToneAt10: 'Volume en toon op 10',
+  orTheSwingIsTooSmallTo: ', anders is de uitslag te klein om te zien.',
+  localCodesComeBeforeAnything: 'Plaatselijke voorschriften gaan voor alles wat hier staat.',
+  rOnItsHotLeadBOn: 'R op zijn signaaldraad, B op zijn koude.',
+  dc200MVLayingOnSwingsThe:
+    'DC, 200 mV. Bij het neerleggen is de uitslag andersom: voer het wegtrekken in.',
+  theNeedlesNorthEndPointsAt: 'De noordkant van de naald wijst naar een zuidpool.',
+  help: 'Hulp',
+  noReasonGiven: 'Geen reden gegeven.',
+  inEveryPosition: 'In elke stand',
+  theWiringThatTheyAreMeant: 'De bedrading waar ze voor bedoeld zijn',
+  chooseOne: 'kies er een',
+  titleIsIts: (title) => `${groot(naam(title))} is daarin`,
+  afterThat: 'Daarna',
+  asTheyAre: 'Zoals ze zijn',
+  inPhase: '✓ in fase',
+  noPositionOfThisWiringPlays: 'Geen stand van deze bedrading speelt twee van deze spoelen samen.',
+  takeItsReadingsAgain: 'Doe zijn metingen opnieuw',
+  whatWasSeen: 'Wat gezien is',
+  tooLittleIsKnownToSay: 'Er is te weinig bekend',
+  theyAreInPhase: 'Ze zijn in fase',
+  allOfThemAreInPhase: 'Ze zijn allemaal in fase',
+  fightsOutOfPhase: (fights) => `${fights}: uit fase`,
+  titleOfAndTitleOf2: (titleOf, titleOf2) => `${naam(titleOf)} en ${naam(titleOf2)}`,
+  bareWirePlateAndCoverStay:
+    'Blanke draad, plaat en kap blijven aan massa. Zit metaal binnenin aan de koude draad vast, scheid die dan eerst: anders komt er signaal op dat metaal, bromt het, en sluit het geluid kort waar het snaren of folie raakt.',
+  aBarMagnetUnderTheCoilsIs:
+    'Een staafmagneet onder de spoelen draai je eind voor eind om. Losse magneten in een spoel trek je er niet uit, ze houden de draad vast: verwissel dan liever de draden, en het paar zal brommen.',
+  bridgePickup: 'brugelement',
+  neckPickup: 'halselement',
+  giveEveryPickupAName: 'Geef elk element een naam.',
+  twoPickupsHaveTheSameName: 'Twee elementen heten hetzelfde.',
+  itCouldNotBeStored2: 'Het kon niet bewaard worden.',
+  whichPickupShallItPlayWith: 'Met welk element moet het samen spelen?',
+  doTwoPickupsFight: 'Werken twee elementen elkaar tegen?',
+  back: 'Terug',
+  start: 'Starten',
+  thinAndHollowWhereTwoPlay:
+    'Dun en hol waar er twee samen spelen, vol waar elk alleen speelt: dan werken ze elkaar tegen. Tikken bij de jack zeggen welke, met de gitaar dicht.',
+  pickupWhat: (what) => `Element ${what}`,
+  name: 'Naam',
+  nameOfPickupWhat: (what) => `Naam van element ${what}`,
+  coils: 'Spoelen',
+  coilsOfPickupWhat: (what) => `Spoelen van element ${what}`,
+  one: 'één',
+  two: 'twee',
+  measuredAt: 'Gemeten bij',
+  wherePickupWhatIsMeasured: (what) => `Waar element ${what} gemeten wordt`,
+  theJackBuiltIn: 'de jack, ingebouwd',
+  itsOwnLeads: 'zijn eigen draden',
+  middlePickup: 'middelste element',
+  oneMorePickup: 'Nog een element',
+  oneLess: 'Een minder',
+  cancelHum: 'heffen brom op',
+  humLess: 'brommen, minder',
+  commaScrewCoil: ', schroefspoel',
+  commaSlugCoil: ', stiftspoel',
+  northUp: 'noord boven',
+  southUp: 'zuid boven',
+  fight: '✗ tegen',
+  hum: 'brommen',
+  letTheTitledPlayAloneKnobs: (theTitled) =>
+    `Laat ${theTitled} alleen spelen, knoppen op 10. R op de tip van een ingestoken kabel, B op de mantel.`,
+  holdACompassOverCoilWhich: (coil) => `Houd een kompas boven ${coil}. Welke pool is de bovenkant?`,
+  putTheTitledInTheOtherWay: (theTitled) =>
+    `Zet ${theTitled} andersom erin: zijn min-einde voert signaal, zijn plus-einde is koud.`,
+  exchangeTheHotAndTheColdLead2: (theTitled) =>
+    `Verwissel de signaaldraad en de koude draad van ${theTitled}.`,
+  turnTheMagnetOfTheTitledIts: (theTitled) =>
+    `Draai de magneet van ${theTitled} om; de draden blijven zoals ze zijn.`,
+  theTwoCoilsOfTheTitledSwing: (theTitled) =>
+    `De twee spoelen van ${theTitled} slaan tegen elkaar in uit: ze werken elkaar binnenin tegen. Verwissel de twee draden van een van de spoelen.`,
+  theTitledShowsNoSwingThat: (theTitled) =>
+    `${theTitled} geeft geen duidelijke uitslag. Speelt het alleen, met de knoppen op 10? Zo ja, dan kan het dood zijn: zoek die fout eerst.`,
+  thePoleOfTheTitledCouldNot: (theTitled) =>
+    `De pool van ${theTitled} was niet vast te stellen: of het brom opheft blijft open.`,
+  pickupOnTheMat: 'element op de mat',
+  tapsAndPolesOfTheOtherOne2: (theTitled) =>
+    `Tikken en polen van het andere zeggen hoe ${theTitled} erin gaat.`,
+  screwCoilOf: (pickup) => `de schroefspoel van ${pickup}`,
+  slugCoilOf: (pickup) => `de stiftspoel van ${pickup}`,
+  pullSteelOff: (coil) => `Trek staal van ${coil}. Welke kant slaat het getal uit?`,
+  pullOnceMore: (coil) =>
+    `Nog een keer, voor de zekerheid: trek staal van ${coil}. Welke kant slaat het getal uit?`,
+};

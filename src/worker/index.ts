@@ -1,0 +1,1 @@
+export { createEngine } from './client.ts';

@@ -1,0 +1,255 @@
+import { type StartingWiring, startingWirings } from '../../src/circuit/catalog/index.ts';
+import type { Circuit, Setting } from '../../src/circuit/circuit.ts';
+import { layoutOf } from '../../src/circuit/netlist.ts';
+import { potsOf, switchSettings, withKnob } from '../../src/circuit/setting.ts';
+import { assess } from '../../src/diagnosis/assess.ts';
+import type { Access, Assessment, Evidence } from '../../src/diagnosis/assessment.ts';
+import { believe } from '../../src/diagnosis/belief.ts';
+import { candidates } from '../../src/diagnosis/candidates.ts';
+import { effortOf } from '../../src/diagnosis/effort.ts';
+import { groupsOf } from '../../src/diagnosis/groups.ts';
+import { HEALTHY, SOMETHING_ELSE, singleHypotheses } from '../../src/diagnosis/hypothesis.ts';
+import { Predictor } from '../../src/diagnosis/predictor.ts';
+import type { Fault } from '../../src/faults/fault.ts';
+import { faultsOf } from '../../src/faults/index.ts';
+import type { Ask, Reading } from '../../src/readings/reading.ts';
+import { soundOf } from '../../src/readings/sound.ts';
+import { View } from '../../src/readings/view.ts';
+import { Dice, type SimulatedGuitar, simulate } from '../simulated/index.ts';
+import { strangePart } from './outside-model.ts';
+import { type RuleName, ruleOf } from './rules.ts';
+
+/** What a simulated guitar has: nothing, one fault (drawn by its prior or evenly), two, or something that is not modelled. */
+export type Kind = 'healthy' | 'single-by-prior' | 'single-evenly' | 'double' | 'outside';
+/** A rule that chooses each reading, or every reading in one fixed order from the jack inward. */
+export type Order = RuleName | 'fixed';
+
+export interface HuntOptions {
+  readonly seed: number;
+  readonly kind: Kind;
+  readonly order: Order;
+  readonly access: Access;
+  readonly wrongEntries: number;
+  /** Share of readings during which fingers touch both probes; none where left out. */
+  readonly fingers?: number;
+  /** Whether the hunt starts from how each selector position sounds; these are not counted as readings. */
+  readonly symptoms: boolean;
+}
+
+export interface HuntResult {
+  readonly wiring: string;
+  readonly kind: Kind;
+  readonly order: Order;
+  /** Repairs that would mend it, and the faults in words. */
+  readonly truth: readonly string[];
+  readonly faults: readonly string[];
+  readonly verdict: string;
+  /** The repair that leads when the hunt ends, and its probability. */
+  readonly first: string;
+  readonly probability: number;
+  readonly right: boolean;
+  /** Whether any symptom differs from what the wiring as intended sounds like. */
+  readonly noticed: boolean;
+  readonly readings: number;
+  /** Seconds of effort that they are reckoned to take. */
+  readonly seconds: number;
+  readonly stepMs: readonly number[];
+  /** Each reading in words, beside what was expected, and the last standing. */
+  readonly story: readonly string[];
+}
+
+/** A hunt that has not ended after this many readings is stopped where it stands. */
+const LIMIT = 30;
+
+/** One whole hunt on a guitar that a circuit simulator plays. */
+export function hunt(options: HuntOptions): HuntResult {
+  const dice = new Dice(`hunt ${options.seed} ${options.kind}`);
+  const from = options.seed % startingWirings.length;
+  const wirings = [...startingWirings.slice(from), ...startingWirings.slice(0, from)];
+  const strange = options.kind === 'outside' ? firstStrange(wirings, dice) : null;
+  const wiring = strange?.wiring ?? (wirings[0] as (typeof wirings)[number]);
+  const circuit = wiring.build();
+  const faults = drawFaults(circuit, options.kind, dice);
+  const edits = strange?.edits ?? faults.flatMap((fault) => variantOf(fault, dice));
+  const { wrongEntries, fingers = 0 } = options;
+  const guitar = simulate(circuit, edits, options.seed, { wrongEntries, fingers });
+  const readings = options.symptoms ? symptoms(circuit, guitar) : [];
+  const told = readings.length;
+  const noticed = readings.some((one) => !isNormal(circuit, one));
+  const stepMs: number[] = [];
+  let seconds = 0;
+  const truth =
+    options.kind === 'outside'
+      ? [SOMETHING_ELSE]
+      : faults.length === 0
+        ? [HEALTHY]
+        : faults.map((fault) => fault.remedy.key);
+  if (options.order === 'fixed') return fixedOrder();
+  const rule = ruleOf(options.order, new Dice(`rule ${options.seed} ${options.order}`));
+  let assessment = step();
+  while (!assessment.verdict && readings.length - told < LIMIT) {
+    const [next] = assessment.next;
+    if (!next) break;
+    const { ask } = next;
+    seconds += next.effortSeconds;
+    readings.push(reading(ask, guitar, readings.length));
+    assessment = step();
+  }
+  const first = assessment.suspects[0];
+  return {
+    wiring: wiring.id,
+    kind: options.kind,
+    order: options.order,
+    truth,
+    faults: faults.map((fault) => fault.id),
+    verdict: assessment.verdict?.kind ?? 'unfinished',
+    first: first?.repair ?? '',
+    probability: first?.probability ?? 0,
+    right: first !== undefined && truth.includes(first.repair),
+    noticed,
+    readings: readings.length - told,
+    seconds,
+    stepMs,
+    story: [
+      ...assessment.readings.map(
+        (one) =>
+          `${one.askText} ${JSON.stringify(one.ask.setting.positions)} ${JSON.stringify(one.ask.setting.knobs)}: ${one.measuredText}, expected ${one.expected.text}, ${one.fits}`,
+      ),
+      ...assessment.suspects
+        .slice(0, 4)
+        .map(
+          (one) => `${one.probability.toFixed(3)} ${one.repair}: ${one.faults[0]?.sentence ?? ''}`,
+        ),
+    ],
+  };
+
+  /** The same belief, fed with every ohms reading from the jack inward until one repair has 95 %. */
+  function fixedOrder(): HuntResult {
+    const layout = layoutOf(circuit);
+    const predictor = new Predictor(layout, guitar.meter);
+    const singles = singleHypotheses(layout);
+    const order = candidates(layout, options.access).filter(({ kind }) => kind === 'ohms');
+    let [first] = groupsOf(believe(predictor, singles, readings).weighed);
+    while ((first?.probability ?? 0) < 0.95 && readings.length - told < LIMIT) {
+      const ask = order[readings.length - told] as Ask;
+      seconds += effortOf(layout, ask, readings.at(-1)?.ask ?? null);
+      readings.push(reading(ask, guitar, readings.length));
+      [first] = groupsOf(believe(predictor, singles, readings).weighed);
+    }
+    const { repair = '', probability = 0 } = first ?? {};
+    return {
+      wiring: wiring.id,
+      kind: options.kind,
+      order: 'fixed',
+      truth,
+      faults: faults.map((fault) => fault.id),
+      verdict: probability < 0.95 ? 'unfinished' : repair === 'healthy' ? 'healthy' : 'repair',
+      first: repair,
+      probability,
+      right: truth.includes(repair),
+      noticed,
+      readings: readings.length - told,
+      seconds,
+      stepMs: [],
+      story: [],
+    };
+  }
+
+  function step(): Assessment {
+    const evidence: Evidence = {
+      circuit,
+      meter: guitar.meter,
+      access: options.access,
+      readings,
+      refused: [],
+      repairs: [],
+    };
+    const start = performance.now();
+    const found = assess(evidence, rule);
+    stepMs.push(performance.now() - start);
+    return found;
+  }
+}
+
+function reading(ask: Ask, guitar: SimulatedGuitar, at: number): Reading {
+  return { id: `r${at}`, ask, seen: guitar.answer(ask), at: '2026-01-01T00:00:00Z', round: 0 };
+}
+
+/** How each switch position sounds with all knobs up, and each knob turned down, as the owner tells it at the start. */
+function symptoms(circuit: Circuit, guitar: SimulatedGuitar): Reading[] {
+  const settings = switchSettings(circuit);
+  const turned = potsOf(circuit).map((pot) =>
+    withKnob(whereItActs(circuit, pot.id, settings), pot.id, 0),
+  );
+  return [...settings, ...turned].map((setting, at) =>
+    reading({ kind: 'listen', setting: { ...setting, plug: 'in' } }, guitar, at),
+  );
+}
+
+/** Normal, or silent where a knob at 0 is meant to silence it. */
+function isNormal(circuit: Circuit, { ask, seen }: Reading): boolean {
+  if (seen.kind !== 'listen' || seen.heard === 'normal') return true;
+  const sound = soundOf(new View(layoutOf(circuit), ask.setting, []), null);
+  return seen.heard === 'silent' && sound.level < 1e-4;
+}
+
+/** The first switch setting in which turning the knob down is heard. */
+function whereItActs(circuit: Circuit, pot: string, settings: readonly Setting[]): Setting {
+  const layout = layoutOf(circuit);
+  const brightness = (setting: Setting) => soundOf(new View(layout, setting, []), null).high;
+  return (
+    settings.find((setting) => brightness(withKnob(setting, pot, 0)) < 0.5 * brightness(setting)) ??
+    (settings[0] as Setting)
+  );
+}
+
+function drawFaults(circuit: Circuit, kind: Kind, dice: Dice): readonly Fault[] {
+  const all = faultsOf(circuit);
+  const byPrior = (): Fault => {
+    let left = dice.throw();
+    for (const fault of all) {
+      left -= fault.weight;
+      if (left <= 0) return fault;
+    }
+    return all.at(-1) as Fault;
+  };
+  switch (kind) {
+    case 'healthy':
+    case 'outside':
+      return [];
+    case 'single-by-prior':
+      return [byPrior()];
+    case 'single-evenly':
+      return [dice.pick(all)];
+    case 'double': {
+      const first = byPrior();
+      for (;;) {
+        const second = byPrior();
+        if (second.remedy.key !== first.remedy.key) return [first, second];
+      }
+    }
+  }
+}
+
+/** The first of the wirings that has room for something that is not modelled, with it. */
+function firstStrange(wirings: readonly StartingWiring[], dice: Dice) {
+  for (const wiring of wirings) {
+    const edits = strangePart(wiring.build(), dice);
+    if (edits) return { wiring, edits };
+  }
+  throw new Error('no wiring has room for something that is not modelled');
+}
+
+/** One of the fault's sizes; a size known only roughly is drawn anew, so that it is not one of the engine's own steps. */
+function variantOf(fault: Fault, dice: Dice) {
+  let left = dice.throw() * fault.variants.reduce((sum, variant) => sum + variant.share, 0);
+  const variant =
+    fault.variants.find((one) => {
+      left -= one.share;
+      return left <= 0;
+    }) ?? fault.variants.at(-1);
+  return (variant?.edits ?? []).map((edit) => {
+    if (edit.op !== 'resist' && !(edit.op === 'bridge' && edit.ohms > 2)) return edit;
+    return { ...edit, ohms: (edit.ohms * 10 ** dice.between(-0.25, 0.25)) as typeof edit.ohms };
+  });
+}

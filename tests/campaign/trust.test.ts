@@ -1,0 +1,63 @@
+import { describe, expect, it } from 'vitest';
+import { figuresOf } from './figures.ts';
+import type { HuntResult } from './hunt.ts';
+import { calibrationPlot, readingsPlot } from './plots.ts';
+import { interval, trustDocument } from './trust.ts';
+
+const result = (more: Partial<HuntResult>): HuntResult => ({
+  wiring: 'one-humbucker-one-knob',
+  kind: 'single-by-prior',
+  order: 'ours',
+  truth: ['coil:x'],
+  faults: ['coil-open:x'],
+  verdict: 'repair',
+  first: 'coil:x',
+  probability: 0.97,
+  right: true,
+  noticed: true,
+  readings: 4,
+  seconds: 90,
+  stepMs: [10],
+  story: [],
+  ...more,
+});
+
+describe('the report of a campaign', () => {
+  it('gives shares with their interval', () => {
+    // Wilson's interval for 0, 8 and 10 of 10 as statistics texts print it, from memory.
+    expect(interval(0, 10)[1]).toBeCloseTo(0.278, 3);
+    expect(interval(8, 10)[0]).toBeCloseTo(0.49, 2);
+    expect(interval(8, 10)[1]).toBeCloseTo(0.943, 3);
+    expect(interval(10, 10)[0]).toBeCloseTo(0.722, 3);
+  });
+
+  it('names every hunt that ended wrong, beside the figures and targets', () => {
+    const hunts = [
+      result({}),
+      result({ right: false, first: 'pot:volume', probability: 0.6, faults: ['worn:tone'] }),
+      result({ order: 'fixed', readings: 20 }),
+    ];
+    const figures = {
+      ...figuresOf(hunts),
+      seed: 5,
+      wrongEntries: 0,
+      fingers: 0.05,
+      access: 'open',
+    };
+    const text = trustDocument([{ figures, hunts }]);
+    expect(text).toContain('`worn:tone`; after 4 readings repair, `pot:volume` 60 %');
+    expect(text).toContain('| 99 % | 1 of 2 |');
+    expect(text).not.toContain('NaN');
+  });
+
+  it('draws ours and the fixed order, and a dot for each stated tenth', () => {
+    const hunts = [
+      result({}),
+      result({ probability: 0.55, right: false }),
+      result({ order: 'fixed' }),
+    ];
+    expect(calibrationPlot(hunts).match(/<circle/g)).toHaveLength(2);
+    expect(readingsPlot(hunts).match(/stroke-width="2.5"/g)).toHaveLength(2);
+    expect(calibrationPlot(hunts) + readingsPlot(hunts)).not.toMatch(/NaN|undefined/);
+  });
+});

@@ -1,0 +1,144 @@
+import type { HuntFigures } from './figures.ts';
+import type { HuntResult } from './hunt.ts';
+
+/** What a campaign printed, and its hunts. */
+export interface KeptCampaign {
+  readonly figures: HuntFigures & {
+    readonly seed: number;
+    readonly wrongEntries: number;
+    readonly fingers: number;
+    readonly access: string;
+    readonly rules?: Readonly<
+      Record<
+        string,
+        {
+          readonly rightFirst: number | null;
+          readonly meanReadings: number | null;
+          readonly meanMinutes: number | null;
+        }
+      >
+    >;
+  };
+  readonly hunts: readonly HuntResult[];
+}
+
+const percent = (share: number | null) => (share === null ? '-' : `${(share * 100).toFixed(1)} %`);
+const plain = (value: number | null | undefined) => (value == null ? '-' : value.toFixed(1));
+
+/** 95 % interval of a share (Wilson, "Probable Inference", 1927; from memory). */
+export function interval(right: number, of: number): readonly [number, number] {
+  if (of === 0) return [0, 1];
+  const z = 1.96;
+  const share = right / of;
+  const middle = share + z ** 2 / (2 * of);
+  const reach = z * Math.sqrt((share * (1 - share)) / of + z ** 2 / (4 * of ** 2));
+  const scale = 1 + z ** 2 / of;
+  return [(middle - reach) / scale, (middle + reach) / scale];
+}
+
+interface Line {
+  readonly what: string;
+  readonly target: string;
+  readonly kinds: readonly HuntResult['kind'][];
+  readonly counts: (one: HuntResult) => boolean;
+}
+
+const lines = (slips: boolean): readonly Line[] => [
+  {
+    what: 'right repair named first, one fault drawn by prior',
+    target: slips ? '97 %' : '99 %',
+    kinds: ['single-by-prior'],
+    counts: ({ right }) => right,
+  },
+  {
+    what: 'the same, one fault drawn evenly',
+    target: slips ? '97 %' : '99 %',
+    kinds: ['single-evenly'],
+    counts: ({ right }) => right,
+  },
+  {
+    what: 'one of two faults named first',
+    target: slips ? '88 %' : '92 %',
+    kinds: ['double'],
+    counts: ({ right }) => right,
+  },
+  {
+    what: 'healthy guitar called faulty',
+    target: 'at most 0.5 %',
+    kinds: ['healthy'],
+    counts: ({ verdict }) => verdict === 'repair',
+  },
+  {
+    what: 'not modelled, and said to be',
+    target: '90 %',
+    kinds: ['outside'],
+    counts: ({ verdict }) => verdict === 'outside',
+  },
+  {
+    what: 'not modelled, and named with 95 % or more',
+    target: 'at most 2 %',
+    kinds: ['outside'],
+    counts: ({ verdict, probability }) => verdict === 'repair' && probability >= 0.95,
+  },
+];
+
+/** docs/trust.md: figures beside targets, and every hunt that ended wrong. */
+export function trustDocument(kept: readonly KeptCampaign[]): string {
+  return `# How far to trust it
+
+Hunts on guitars that a general circuit simulator plays (ngspice), not by the solver that makes the expectations. Written by
+\`npm run report\` from what the commands below printed; nothing here is typed by hand. Shares stand with their 95 % interval.
+
+![Stated probability against share right](trust/calibration.svg)
+
+![Readings until the verdict](trust/readings.svg)
+${kept.map(campaign).join('')}`;
+}
+
+function campaign({ figures, hunts }: KeptCampaign): string {
+  const ours = hunts.filter(({ order }) => order === 'ours');
+  const rows = lines(figures.wrongEntries > 0).map(({ what, target, kinds, counts }) => {
+    const own = ours.filter(({ kind }) => kinds.includes(kind));
+    const hits = own.filter(counts).length;
+    const [low, high] = interval(hits, own.length);
+    return `| ${what} | ${target} | ${hits} of ${own.length} | ${percent(low)} to ${percent(high)} |`;
+  });
+  const rules = Object.entries(figures.rules ?? {}).map(
+    ([rule, { rightFirst, meanReadings, meanMinutes }]) =>
+      `| ${rule} | ${percent(rightFirst)} | ${plain(meanReadings)} | ${plain(meanMinutes)} |`,
+  );
+  const wrong = ours.filter(({ right, kind }) => !right && kind !== 'outside');
+  return `
+## Seed ${figures.seed}: ${figures.count} guitars, ${figures.access}, ${figures.wrongEntries * 100} % wrong entries, fingers on both probes in ${figures.fingers * 100} % of readings
+
+| what | target | measured | interval |
+|---|---|---|---|
+${rows.join('\n')}
+
+Mean readings until the verdict: ${plain(figures.meanReadings)} (by prior), ${plain(figures.meanReadingsUniform)} (evenly), ${plain(figures.meanReadingsHealthy)} (healthy); the same belief fed in a
+fixed order: ${plain(figures.fixedOrderMeanReadings)}. Gap between stated and true probability: ${figures.calibrationError?.toFixed(3) ?? '-'} (target 0.02).
+${
+  rules.length === 0
+    ? ''
+    : `
+Rules for the next reading, on the same guitars (one fault by prior):
+
+| rule | right first | mean readings | mean minutes of effort |
+|---|---|---|---|
+${rules.join('\n')}
+`
+}
+${wrong.length === 0 ? 'No hunt ended wrong.' : `Hunts that ended wrong:\n\n${wrong.map(missed).join('\n')}`}
+`;
+}
+
+const missed = ({
+  wiring,
+  kind,
+  faults,
+  verdict,
+  first,
+  probability,
+  readings,
+}: HuntResult): string =>
+  `- ${wiring}, ${kind}: \`${faults.join('` and `') || 'healthy'}\`; after ${readings} readings ${verdict}, \`${first}\` ${Math.round(probability * 100)} %`;

@@ -1,0 +1,58 @@
+import type { Locator, Page } from '@playwright/test';
+import { expect } from './served-app.ts';
+
+/** A wiring as a finger draws it: what is touched is counted. */
+export class DrawingBoard {
+  readonly page: Page;
+  taps = 0;
+
+  constructor(page: Page) {
+    this.page = page;
+  }
+
+  async tap(target: Locator): Promise<void> {
+    await target.tap();
+    this.taps += 1;
+  }
+
+  button(name: string | RegExp): Locator {
+    return this.page.getByRole('button', { name, exact: typeof name === 'string' }).first();
+  }
+
+  /** Places a part from the tray; what is not chosen is as it comes. */
+  async add(part: string, chosen: Readonly<Record<string, string>> = {}): Promise<void> {
+    await this.tap(this.button('Add'));
+    await this.tap(this.page.locator('.tray button', { hasText: new RegExp(`^${part}`) }));
+    for (const [label, option] of Object.entries(chosen)) {
+      await this.page.getByLabel(label).selectOption({ label: option });
+      this.taps += 2;
+    }
+    const place = this.button('Place it');
+    if (await place.isVisible()) await this.tap(place);
+    await expect(this.page.locator('.panel')).toHaveCount(0);
+  }
+
+  /** The middle of something on the drawing, by the words a screen reader says. */
+  async touch(words: string): Promise<void> {
+    const target = this.page.locator(`.whole-target[aria-label="${words}"]`).first();
+    const box = await target.boundingBox();
+    if (!box) throw new Error(`nothing on the drawing is called "${words}"`);
+    await this.page.touchscreen.tap(box.x + box.width / 2, box.y + box.height / 2);
+    this.taps += 1;
+  }
+
+  /** Opens a part by its words: its middle is where its own lugs are far from. */
+  async touchPart(title: string): Promise<void> {
+    await this.page.locator(`.whole-target[aria-label="${title}"]`).first().press('Enter');
+    await expect(this.page.locator('.panel h2')).toHaveText(new RegExp(`^${title}$`, 'i'));
+    this.taps += 1;
+  }
+
+  /** Runs a lead: two touches. */
+  async lead(from: string, to: string): Promise<void> {
+    await this.touch(from);
+    await expect(this.page.locator('.doing')).toContainText(`From ${from}`);
+    await this.touch(to);
+    await expect(this.page.locator('.announcer')).toHaveText(`Joined: ${from} to ${to}.`);
+  }
+}

@@ -1,0 +1,119 @@
+import type { Page } from '@playwright/test';
+import { faultsOf } from '../../src/faults/index.ts';
+import { hearIn } from '../hearing/in-browser.ts';
+import { addTone, sampleRate, wavOf } from '../hearing/sounds.ts';
+import { type Condition, judge, streamOf } from '../hearing/trials.ts';
+import { simulate } from '../simulated/index.ts';
+import { button, onScreen, readCautions, startHunt } from './hunting.ts';
+import { askOn, figureOf, storedJob } from './player.ts';
+import { expect, test } from './served-app.ts';
+
+test.use({ actionTimeout: 20_000 });
+
+const inBrowser: readonly Condition[] = [
+  { surroundings: 'speech-shaped noise', decibels: 10, beep: 0.3 },
+  { surroundings: 'music', decibels: 10, beep: 1.2 },
+  { surroundings: 'noise that rises and falls', decibels: 5, beep: 0.3 },
+];
+
+test('the ear answers in the browser as it does in its tests', { tag: '@long' }, async ({
+  app,
+  page,
+  complaints,
+}) => {
+  await page.goto(app.address);
+  for (const condition of inBrowser) {
+    const stream = streamOf(condition, 'in the browser', 20);
+    const { tone, changes } = await hearIn(page, stream.sound);
+    expect(Math.abs((tone?.hertz ?? 0) - stream.hertz)).toBeLessThan(5);
+    const tally = judge(stream, changes);
+    expect(tally, JSON.stringify(condition)).toEqual({ asked: 20, right: 20, missed: 0, false: 0 });
+  }
+  expect(complaints).toEqual([]);
+});
+
+/**
+ * Puts a stream in the microphone's place that plays what the test hands over: the browser's own fake
+ * microphone plays one file in a loop, and a meter answers when it is asked.
+ */
+async function microphone(page: Page): Promise<(wav: Buffer) => Promise<void>> {
+  await page.addInitScript(() => {
+    const made = (): { context: AudioContext; out: MediaStreamAudioDestinationNode } => {
+      const context = new AudioContext();
+      return { context, out: context.createMediaStreamDestination() };
+    };
+    let room: ReturnType<typeof made> | undefined;
+    navigator.mediaDevices.getUserMedia = async () => {
+      room ??= made();
+      await room.context.resume();
+      return room.out.stream.clone();
+    };
+    (window as unknown as { sound: (file: string) => Promise<void> }).sound = async (file) => {
+      if (!room) throw new Error('Nobody listens.');
+      const bytes = Uint8Array.from(atob(file), (letter) => letter.charCodeAt(0));
+      const buffer = await room.context.decodeAudioData(bytes.buffer);
+      const source = new AudioBufferSourceNode(room.context, { buffer });
+      source.connect(room.out);
+      source.start();
+    };
+  });
+  return (wav) =>
+    page.evaluate(
+      (file) => (window as unknown as { sound: (file: string) => Promise<void> }).sound(file),
+      wav.toString('base64'),
+    );
+}
+
+function beep(seconds: number): Buffer {
+  const sound = new Float32Array(Math.round((seconds + 0.2) * sampleRate));
+  addTone(sound, { from: 0.1, seconds, hertz: 2730, rms: 0.1, square: true });
+  return wavOf(sound);
+}
+
+test('a whole hunt with the screen touched only to start it', async ({ app, page, complaints }) => {
+  test.setTimeout(240_000);
+  const play = await microphone(page);
+  await page.goto(app.address);
+  await page.getByRole('link', { name: /hearing/i }).click();
+  await button(page, /^Learn my meter/).click();
+  await page.getByText(/Hold the two tips together/).waitFor();
+  await play(beep(2));
+  await expect(page.locator('[data-tone]')).toHaveAttribute('data-tone', /^27[23]\d$/);
+  await page.getByLabel('after 5 s').check();
+  await page.getByRole('link', { name: 'Done' }).click();
+
+  await startHunt(page, { wiring: /one humbucker, one volume/i, title: 'By ear', open: true });
+  await button(page, 'Not tried yet').click();
+  await onScreen(page, 'cautions');
+  await readCautions(page);
+
+  // From here on no touch: figures come from the keyboard, beeps through the microphone.
+  const { circuit } = await storedJob(page);
+  const fault = faultsOf(circuit).find(({ sentence }) =>
+    /^the joint of the bridge pickup's .* lead on lug 3 of the volume is open/.test(sentence),
+  );
+  if (!fault?.variants[0]) throw new Error('That joint cannot be open.');
+  const guitar = simulate(circuit, fault.variants[0].edits, 'by ear');
+  const kinds: string[] = [];
+  for (let taken = 0; taken < 15; taken++) {
+    if ((await onScreen(page, 'asking', 'verdict', 'changed')) === 'verdict') break;
+    await onScreen(page, 'asking', 'verdict');
+    if (await page.locator('[data-screen=verdict]').count()) break;
+    const ask = await askOn(page, { byEar: true });
+    const seen = guitar.answer(ask);
+    kinds.push(seen.kind);
+    if (seen.kind === 'beep') {
+      await page.getByText(/^Listening/).waitFor();
+      if (seen.beeps) await play(beep(0.8));
+    } else if (seen.kind === 'ohms') {
+      await page.keyboard.type(figureOf(seen.ohms));
+      await page.keyboard.press('Enter');
+    } else throw new Error(`A ${seen.kind} reading is not answered by ear or keyboard here.`);
+    await page.locator('[data-screen=asking]').waitFor({ state: 'detached' });
+  }
+  expect(kinds).toContain('beep');
+  expect(kinds).toContain('ohms');
+  await onScreen(page, 'verdict');
+  await expect(page.locator('h1')).toContainText(/lead on lug 3 of the volume is open/);
+  expect(complaints).toEqual([]);
+});

@@ -1,0 +1,1 @@
+export { Dice } from '../../src/practice/dice.ts';

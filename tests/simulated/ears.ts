@@ -1,0 +1,133 @@
+import type { Circuit, Setting } from '../../src/circuit/circuit.ts';
+import type { Heard, SeenOf } from '../../src/readings/reading.ts';
+import { type ResponseJob, responses, type SpiceNetlist, spiceNetlist } from '../oracle/index.ts';
+import type { Bench } from './bench.ts';
+import type { Dice } from './dice.ts';
+import { outputOf } from './output.ts';
+
+/** Cable and amplifier input; common practice, no source. */
+const load = { ohms: 1e6, farads: 500e-12 };
+const lowHertz = [100, 200, 400];
+const highHertz = [1600, 3200];
+const heard: readonly Heard[] = ['normal', 'silent', 'weak', 'thin', 'dull', 'hum', 'crackle'];
+
+interface Sound {
+  /** Decibels below a coil's own EMF. */
+  readonly low: number;
+  readonly high: number;
+  /** Pick-up of a magnetic field that swings alike through all coils, in the same decibels. */
+  readonly hum: number;
+}
+
+/**
+ * What is heard with the guitar plugged in, against the intended guitar with its printed values in the same setting.
+ * Every coil has an EMF of 1 V for the string (sign: winding x magnet) and of 1 V for hum (sign: winding).
+ * Thresholds in decibels and one confused answer in twelve are common practice, no source.
+ */
+export function readListen(
+  intended: Circuit,
+  bench: Bench,
+  setting: Setting,
+  dice: Dice,
+): SeenOf<'listen'> {
+  const plugged: Setting = { ...setting, plug: 'in' };
+  const said = dice.chance(1 / 12) ? dice.pick(heard) : judge(intended, bench, plugged, dice);
+  return { kind: 'listen', heard: said };
+}
+
+function judge(intended: Circuit, bench: Bench, setting: Setting, dice: Dice): Heard {
+  const { circuit, edits } = bench;
+  const { tip, sleeve } = outputOf(circuit);
+  const loose = edits.filter((edit) => edit.op === 'intermittent');
+  const [healthy, real, ...moved] = soundsOf([
+    { circuit: intended, netlist: spiceNetlist(intended, setting), magnetOf: () => 1 },
+    ...[[], ...loose.map((edit) => [{ op: 'open' as const, site: edit.site }])].map((more) => ({
+      circuit,
+      netlist: bench.netlist(setting, [...edits, ...more]),
+      magnetOf: (coil: string) => turnedBy(bench, coil),
+    })),
+  ]) as [Sound, Sound, ...Sound[]];
+  const coils = circuit.parts.filter(({ kind }) => kind === 'coil');
+  const metals = circuit.parts.filter(({ kind }) => kind === 'metal');
+  const path = (from: string, to: string) => bench.ohms(setting, [from, to]);
+  const floating = metals.filter(({ id }) => path(`${id}.metal`, sleeve) > 10_000);
+  // The sleeve joined to no coil at all: the amplifier hears the room and nothing else.
+  if (coils.every(({ id }) => path(`${id}.start`, sleeve) === Infinity)) return 'hum';
+  if (Math.max(real.low, real.high) < -40) return 'silent';
+  if (moved.some(({ low }) => low < real.low - 6) && dice.chance(0.5)) return 'crackle';
+  if (edits.some(({ op }) => op === 'worn') && dice.chance(0.25)) return 'crackle';
+  if (floating.some(({ id }) => path(`${id}.metal`, tip) < 1000)) return 'hum';
+  if (floating.length > 0 && dice.chance(0.7)) return 'hum';
+  const [low, high] = [real.low - healthy.low, real.high - healthy.high];
+  // Hum against signal, 10 dB worse than intended; coils never cancel better than to a tenth.
+  const floor = (hum: number) => Math.max(hum, -20);
+  const worse = floor(real.hum) - real.low - (floor(healthy.hum) - healthy.low);
+  if (high - low > 6) return 'thin';
+  if (low - high > 6) return 'dull';
+  if (low < -5) return 'weak';
+  if (worse > 10) return 'hum';
+  return 'normal';
+}
+
+const turnedBy = ({ edits }: Bench, coil: string) =>
+  edits.filter((edit) => edit.op === 'turn-magnet' && edit.coil === coil).length % 2 ? -1 : 1;
+
+interface Guitar {
+  readonly circuit: Circuit;
+  readonly netlist: SpiceNetlist;
+  /** -1 for a magnet that was turned. */
+  magnetOf(coil: string): number;
+}
+
+/**
+ * Two coils hear one string at two places: at the low end nearly the same wave, at the high end hardly (common practice, no
+ * source). Coils of one pickup sit under the same stretch of string and agree fully.
+ */
+const agreement = (hertz: number) => (hertz < 1000 ? 0.92 : 0.4);
+
+/** A job a pickup for its strings' signal, and one for hum in all coils, all in one run of the simulator. */
+function soundsOf(guitars: readonly Guitar[]): Sound[] {
+  const hertz = [...lowHertz, ...highHertz];
+  const jobs = guitars.map(({ circuit, netlist, magnetOf }): ResponseJob[] => {
+    const { tip, sleeve } = outputOf(circuit);
+    const across = [tip, sleeve] as const;
+    const coils = circuit.parts.filter((part) => part.kind === 'coil');
+    const shared = { netlist, across, loads: [{ at: across, ...load }] };
+    const emfs = (of: readonly string[], sign: (coil: (typeof coils)[number]) => number) =>
+      Object.fromEntries(coils.map((coil) => [coil.id, of.includes(coil.id) ? sign(coil) : 0]));
+    const all = coils.map(({ id }) => id);
+    return [
+      { ...shared, drive: { emfs: emfs(all, ({ winding }) => winding) } },
+      ...circuit.pickups.map((pickup) => ({
+        ...shared,
+        drive: {
+          emfs: emfs(pickup.coils, ({ id, winding, magnet }) => winding * magnet * magnetOf(id)),
+        },
+      })),
+    ];
+  });
+  const decibels = (share: number) => 20 * Math.log10(Math.max(share, 1e-6));
+  const solved = responses(jobs.flat(), hertz);
+  let at = 0;
+  return jobs.map((own) => {
+    const [hum, ...strings] = solved.slice(at, at + own.length);
+    at += own.length;
+    const heardAt = hertz.map((frequency, f) => {
+      let [re, im, apart] = [0, 0, 0];
+      for (const { real, imaginary } of strings) {
+        re += real[f]!;
+        im += imaginary[f]!;
+        apart += real[f]! ** 2 + imaginary[f]! ** 2;
+      }
+      const share = agreement(frequency);
+      return decibels(Math.sqrt(share * (re * re + im * im) + (1 - share) * apart));
+    });
+    const mean = (values: readonly number[]) =>
+      values.reduce((sum, value) => sum + value, 0) / values.length;
+    return {
+      low: mean(heardAt.slice(0, lowHertz.length)),
+      high: mean(heardAt.slice(lowHertz.length)),
+      hum: decibels(Math.hypot(hum!.real[0]!, hum!.imaginary[0]!)),
+    };
+  });
+}

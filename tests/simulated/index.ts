@@ -1,0 +1,2 @@
+export { Dice } from './dice.ts';
+export { type SimulatedGuitar, type SimulationOptions, simulate } from './guitar.ts';
