@@ -12,11 +12,14 @@ export const storageTrouble = signal<string | null>(null);
 let opened: Promise<Notebook> | undefined;
 
 function notebook(): Promise<Notebook> {
-  opened ??= noted(openNotebook());
+  opened ??= noted(openNotebook()).then((found) => {
+    storageTrouble.value = found.trouble?.sentence ?? null;
+    return found;
+  });
   return opened;
 }
 
-/** Tries the disk again, and moves there what this page alone holds. */
+/** Tries the disk again, and moves there what this page alone holds; `storageTrouble` is null where that went well. */
 export async function retryStorage(): Promise<void> {
   try {
     const next = await (await notebook()).retry();
@@ -67,7 +70,6 @@ async function noted(opening: Promise<Notebook>): Promise<Notebook> {
   unwatch = found.watch((notice) => {
     for (const listener of listeners) listener(notice);
   });
-  storageTrouble.value = found.trouble?.sentence ?? null;
   return found;
 }
 

@@ -60,6 +60,7 @@ test('a phone with no room left: the browser itself refuses, nothing is lost, an
   await page.goto('about:blank').catch(() => undefined);
   expect(asked).toBe(1);
   await bar(page).getByRole('button', { name: 'Try again' }).click();
+  await expect(bar(page)).toContainText('Tried again: it is still not stored.');
   await expect(bar(page)).toContainText('There is no room left on this device.');
   await quota(200_000_000);
   await bar(page).getByRole('button', { name: 'Try again' }).click();

@@ -23,12 +23,21 @@ export function UpdateBar() {
 export function StorageBar() {
   const ports = usePorts();
   const [said, setSaid] = useState<string | null>(null);
+  const [trying, setTrying] = useState(false);
   if (storageTrouble.value === null) return null;
   const save = () =>
     saveAll(ports).then(
       () => setSaid(pieceWords().savedAsAFile),
       (error: unknown) => setSaid(failureOf(error)),
     );
+  const again = async () => {
+    setTrying(true);
+    setSaid(null);
+    await retryStorage();
+    setTrying(false);
+    // Where it went well the bar is gone.
+    setSaid(pieceWords().triedAgainInVain);
+  };
   return (
     <aside class="update trouble" aria-label={pieceWords().storage}>
       <span>
@@ -38,7 +47,7 @@ export function StorageBar() {
         <button type="button" class="quiet" onClick={save}>
           {pieceWords().saveAllAsAFile}
         </button>
-        <button type="button" class="quiet" onClick={() => void retryStorage()}>
+        <button type="button" class="quiet" disabled={trying} onClick={again}>
           {pieceWords().tryAgain}
         </button>
       </span>

@@ -36,7 +36,8 @@ export function later<Props extends object>(
       );
     };
     useEffect(() => {
-      if (!kept) fetchNow();
+      // Not `kept`: the code may have come since this screen was drawn without it.
+      if (state.is !== 'there') fetchNow();
     }, []);
     if (state.is === 'there') return <state.Loaded {...props} />;
     if (state.is === 'loading') return <Screen name="waiting" title={pieceWords().oneMoment} />;

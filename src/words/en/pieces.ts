@@ -32,6 +32,7 @@ const pieces = {
   home: 'Home',
   keepIt: 'Keep it',
   oneMoment: 'One moment …',
+  triedAgainInVain: 'Tried again: it is still not stored.',
   thisScreenIsNotOnThePhone: 'This screen is not on the phone yet',
   itCouldNotBeFetchedConnect:
     'It could not be fetched. Connect once, and it will work offline after.',

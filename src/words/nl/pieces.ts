@@ -33,6 +33,7 @@ export const pieces: ReturnType<typeof English> = {
   home: 'Begin',
   keepIt: 'Bewaren',
   oneMoment: 'Een ogenblik …',
+  triedAgainInVain: 'Opnieuw geprobeerd: het staat nog steeds niet vast.',
   thisScreenIsNotOnThePhone: 'Dit scherm staat nog niet op de telefoon',
   itCouldNotBeFetchedConnect:
     'Het kon niet opgehaald worden. Maak één keer verbinding, daarna werkt het offline.',
