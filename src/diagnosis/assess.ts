@@ -145,7 +145,7 @@ function suspectsOf(belief: Belief, groups: readonly Group[]): readonly Suspecte
   });
   list.push({
     repair: SOMETHING_ELSE,
-    title: diagnosisWords().somethingThatIsNotModelled,
+    title: diagnosisWords().somethingElse,
     probability: probability(belief.somethingElse),
     faults: [],
   });

@@ -73,7 +73,7 @@ export function ProofPage({ job, check, closing }: PageProps) {
       <section>
         <h2>{proofWords().whatTheseReadingsCannotSee}</h2>
         {closing.cannotSee.length === 0 ? (
-          <p>{proofWords().nothingThatIsModelledWhat}</p>
+          <p>{proofWords().noFaultThatIsKnown}</p>
         ) : (
           <ul>
             {closing.cannotSee.map(({ title, places }) => (

@@ -1,7 +1,7 @@
 import { area } from '../area.ts';
 
 const diagnosis = {
-  somethingThatIsNotModelled: 'Something that is not modelled',
+  somethingElse: 'Something Lugwise does not know of',
   nothingItIsWiredAsIntended: 'Nothing: it is wired as intended',
   coilByItsLeads: (coil: string, plus: string, minus: string) =>
     `${coil}, ${plus} to ${minus} lead`,
@@ -20,7 +20,7 @@ const diagnosis = {
     'If it still sounds wrong, look outside the wiring: cable, amplifier, strings.',
   itPlaysInEveryPosition: 'It plays in every position.',
   theseReadingsAreOutsideWhat:
-    'These readings are outside what is modelled here: no single fault and no pair explains them well.',
+    'These readings are like nothing Lugwise knows of: no single fault and no two of them explain them well.',
   takeTheReadingNamedBelowAgain:
     'Take the reading named below again, with the controls as shown and the probes on bare metal.',
   checkThatTheWiringEntered:

@@ -68,7 +68,7 @@ const mat = {
   isTheEndThatSwingsToPlus: (probability: string) =>
     `+ is the end that swings to plus as steel is pulled off, with R on it. All of it together: ${probability}.`,
   severalReadingsMayBeWrong:
-    'Several readings may be wrong, or this pickup is built in a way that is not modelled. Undo the readings you doubt, and take them again.',
+    'Several readings may be wrong, or this pickup is built in a way that Lugwise does not know. Undo the readings you doubt, and take them again.',
   onceMoreToBeSure: 'Once more, to be sure.',
   printTheseTables: 'Print these tables',
   oneMoreReadingToBeSurer: 'One more reading, to be surer',

@@ -57,7 +57,8 @@ const proof = {
   notRead: 'not read',
   ruledOut: 'Ruled out',
   whatTheseReadingsCannotSee: 'What these readings cannot see',
-  nothingThatIsModelledWhat: 'Nothing that is modelled. What is not modelled, no list can promise.',
+  noFaultThatIsKnown:
+    'No fault that Lugwise knows of. Of what it does not know, no list can promise anything.',
   valuesLearned: 'Values learned',
   repairs: 'Repairs',
   closingCheckJobWhen: (job: string, when: string) => `Closing check: ${job}, ${when}`,

@@ -2,7 +2,7 @@ import type { diagnosisWords as English } from '../en/diagnosis.ts';
 import { naam } from './nouns.ts';
 
 export const diagnosis: ReturnType<typeof English> = {
-  somethingThatIsNotModelled: 'Iets dat niet in het model zit',
+  somethingElse: 'Iets wat Lugwise niet kent',
   nothingItIsWiredAsIntended: 'Niets: de bedrading is zoals bedoeld',
   coilByItsLeads: (coil: string, plus: string, minus: string) =>
     `${coil}, draad ${plus} naar draad ${minus}`,
@@ -21,7 +21,7 @@ export const diagnosis: ReturnType<typeof English> = {
     'Klinkt het nog steeds verkeerd, zoek dan buiten de bedrading: kabel, versterker, snaren.',
   itPlaysInEveryPosition: 'Hij speelt in elke stand.',
   theseReadingsAreOutsideWhat:
-    'Deze metingen vallen buiten wat hier in het model zit: geen enkele fout en geen paar verklaart ze goed.',
+    'Deze metingen lijken op niets wat Lugwise kent: geen enkele fout en geen twee samen verklaren ze goed.',
   takeTheReadingNamedBelowAgain:
     'Doe de meting hieronder opnieuw, met de knoppen zoals getoond en de meetpennen op blank metaal.',
   checkThatTheWiringEntered:

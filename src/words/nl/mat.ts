@@ -70,7 +70,7 @@ export const mat: ReturnType<typeof English> = {
   isTheEndThatSwingsToPlus: (probability) =>
     `+ is het einde dat naar plus uitslaat als er staal afgetrokken wordt, met R eraan. Alles samen: ${probability}.`,
   severalReadingsMayBeWrong:
-    'Er kunnen meerdere metingen fout zijn, of dit element is gebouwd op een manier die niet in het model zit. Neem de metingen terug waar je aan twijfelt, en doe ze opnieuw.',
+    'Er kunnen meerdere metingen fout zijn, of dit element is gebouwd op een manier die Lugwise niet kent. Neem de metingen terug waar je aan twijfelt, en doe ze opnieuw.',
   onceMoreToBeSure: 'Nog een keer, voor de zekerheid.',
   printTheseTables: 'Deze tabellen afdrukken',
   oneMoreReadingToBeSurer: 'Nog een meting, om zekerder te zijn',

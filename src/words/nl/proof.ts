@@ -58,8 +58,8 @@ export const proof: ReturnType<typeof English> = {
   notRead: 'niet gemeten',
   ruledOut: 'Uitgesloten',
   whatTheseReadingsCannotSee: 'Wat deze metingen niet kunnen zien',
-  nothingThatIsModelledWhat:
-    'Niets dat in het model zit. Wat daar niet in zit kan geen lijst beloven.',
+  noFaultThatIsKnown:
+    'Geen fout die Lugwise kent. Over wat het niet kent kan geen lijst iets beloven.',
   valuesLearned: 'Geleerde waarden',
   repairs: 'Reparaties',
   closingCheckJobWhen: (job, when) => `Eindcontrole: ${job}, ${when}`,
