@@ -1,14 +1,18 @@
 // Builds dist/: the app by Vite, then the service worker that keeps every file of it on the phone.
-import { readdirSync } from 'node:fs';
+import { readdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { build } from 'vite';
 import { generateSW } from 'workbox-build';
 import { dist, root } from './folders.ts';
+import { licenceTexts, licensedPackages, readLock } from './licences.ts';
 
 const serviceWorker = 'sw.js';
 
 /** @throws Error when a built file would not be kept for offline use */
 export async function buildApp(): Promise<void> {
   await build({ root, logLevel: 'warn' });
+  // Who hands the built folder on hands the licences on with it.
+  writeFileSync(join(dist, 'licences.txt'), licenceTexts(licensedPackages(readLock())));
   const { count, size, warnings } = await generateSW({
     globDirectory: dist,
     globPatterns: ['**/*'],
