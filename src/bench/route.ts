@@ -44,32 +44,39 @@ const views: readonly string[] = [
   'trial',
 ] satisfies JobView[];
 
-/** Anything unknown is home. */
+/** Anything unknown is home, and so is what no address of ours can be: links come from anywhere. */
 export function parseRoute(hash: string): Route {
-  const [first, id, view = 'hunt'] = hash.replace(/^#\/?/, '').split('/');
+  const [first, writtenId, writtenView = 'hunt'] = hash.replace(/^#\/?/, '').split('/');
+  const id = decoded(writtenId ?? '');
+  const view = decoded(writtenView);
+  if (id === null || view === null) return { at: 'home' };
   if (first === 'new') return { at: 'new' };
   if (first === 'new-check') return { at: 'new-check' };
   if (first === 'check') return { at: 'check' };
   if (first === 'import') return { at: 'import' };
   if (first === 'leads') return { at: 'leads' };
-  if (first === 'draw' && id) return { at: 'draw', id: decodeURIComponent(id) };
+  if (first === 'draw' && id) return { at: 'draw', id };
   if (first === 'bench') return { at: 'bench' };
   if (first === 'notebook') return { at: 'notebook' };
   if (first === 'guitar' && id)
-    return {
-      at: 'guitar',
-      id: decodeURIComponent(id),
-      view: view === 'new-job' ? 'new-job' : 'jobs',
-    };
-  if (first === 'pickup' && id)
-    return { at: 'pickup', id: decodeURIComponent(id), view: view === 'job' ? 'job' : 'sort' };
+    return { at: 'guitar', id, view: view === 'new-job' ? 'new-job' : 'jobs' };
+  if (first === 'pickup' && id) return { at: 'pickup', id, view: view === 'job' ? 'job' : 'sort' };
   if (first === 'together') {
-    if (id === 'beside') return { at: 'together', beside: decodeURIComponent(view) };
-    return id ? { at: 'together', id: decodeURIComponent(id) } : { at: 'together' };
+    if (id === 'beside') return { at: 'together', beside: view };
+    return id ? { at: 'together', id } : { at: 'together' };
   }
   if (first === 'job' && id && views.includes(view))
-    return { at: 'job', id: decodeURIComponent(id), view: view as JobView };
+    return { at: 'job', id, view: view as JobView };
   return { at: 'home' };
+}
+
+/** Null where it is no percent-encoded text (RFC 3986, 2.1). */
+function decoded(written: string): string | null {
+  try {
+    return decodeURIComponent(written);
+  } catch {
+    return null;
+  }
 }
 
 export function hrefOf(route: Route): string {

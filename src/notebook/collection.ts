@@ -13,7 +13,7 @@ const COLLECTION_VERSION = 1;
 const COLLECTION = 'lugwise-notebook';
 
 /** All photos that a phone keeps, in base64, are 40 million characters; the rest is for more jobs than a life has. */
-const LONGEST_COLLECTION = 150_000_000;
+export const LONGEST_COLLECTION = 150_000_000;
 
 /** All that a notebook keeps, as it stands: records are not checked, so that damaged ones are carried too. */
 export interface Everything {

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { type Brought, openFile } from '../../notebook/collection.ts';
+import { type Brought, LONGEST_COLLECTION, openFile } from '../../notebook/collection.ts';
 import type { Plan } from '../../notebook/import-plan.ts';
 import { keepingWords } from '../../words/en/keeping.ts';
 import { failureOf } from '../failure.ts';
@@ -7,6 +7,7 @@ import { announce } from '../pieces/announce.tsx';
 import { Screen } from '../pieces/screen.tsx';
 import { usePorts } from '../ports.ts';
 import { hrefOf } from '../route.ts';
+import { size } from '../storage.ts';
 import { capital } from '../words.ts';
 import { ImportPreview } from './import-preview.tsx';
 
@@ -32,6 +33,11 @@ export function ImportJob() {
   };
   const readFile = async (file: File | undefined) => {
     if (!file) return;
+    // Before it is read: what is longer would fill the phone's memory first.
+    if (file.size > LONGEST_COLLECTION)
+      return fail(
+        keepingWords().fileIsTooLarge(file.name, size(file.size), size(LONGEST_COLLECTION)),
+      );
     const from = await file.text().catch(() => null);
     if (from === null) fail(keepingWords().fileCouldNotBeRead(file.name));
     else await look(from);

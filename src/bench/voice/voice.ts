@@ -32,12 +32,12 @@ export function findVoice(): void {
   }, voicesComeWithin);
 }
 
-/** Voices of the page's language that need no network, so that the bench speaks offline too. */
+/** Voices of the page's language that the phone has itself: any other would send what is said to whoever made it. */
 function voices(): readonly SpeechSynthesisVoice[] {
   const language = document.documentElement.lang.slice(0, 2);
-  const all = synth?.getVoices().filter(({ lang }) => lang.startsWith(language)) ?? [];
-  const own = all.filter(({ localService }) => localService);
-  return own.length > 0 ? own : all;
+  return (synth?.getVoices() ?? []).filter(
+    ({ lang, localService }) => localService && lang.startsWith(language),
+  );
 }
 
 /** Longest that one word of a sentence takes at rate 1, ms: a phone that never says "end" is not waited for. */
@@ -57,7 +57,9 @@ export function speak(text: string): Promise<void> {
   spoken.rate = rate;
   spoken.lang = document.documentElement.lang;
   const [voice] = voices();
-  if (voice) spoken.voice = voice;
+  // Without one the browser would take what it likes.
+  if (!voice) return Promise.resolve();
+  spoken.voice = voice;
   talks += 1;
   const own = talks;
   talking.value = true;

@@ -94,6 +94,12 @@ const keeping = {
     'A job, a pickup or a whole notebook. You see what would change before anything does.',
   noJobToBringIn: (sentence: string) => `This is no job that can be brought in. ${sentence}`,
   fileCouldNotBeRead: (name: string) => `The file ${name} could not be read.`,
+  fileIsTooLarge: (name: string, size: string, most: string) =>
+    `The file ${name} is too large: ${size}, where a notebook has at most ${most}.`,
+  pictureIsTooLarge: (size: string, most: string) =>
+    `This picture is too large to be made smaller here: ${size}, where ${most} is the most. Take it with a lower setting.`,
+  pictureHasTooManyPixels: (megapixels: number, most: number) =>
+    `This picture is too large to be made smaller here: ${megapixels} megapixels, where ${most} is the most. Take it with a lower setting.`,
   lookAtTheText: 'Look at the text',
   fromAFile: 'From a file',
   orPasteItsText: 'Or paste its text',

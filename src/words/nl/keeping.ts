@@ -88,6 +88,12 @@ export const keeping: ReturnType<typeof English> = {
     'Een klus, een element of een heel notitieboek. Je ziet wat er zou veranderen voor het gebeurt.',
   noJobToBringIn: (sentence) => `Dit is geen klus die binnengehaald kan worden. ${sentence}`,
   fileCouldNotBeRead: (name) => `Het bestand ${name} kon niet gelezen worden.`,
+  fileIsTooLarge: (name, size, most) =>
+    `Het bestand ${name} is te groot: ${size}, terwijl een notitieboek hoogstens ${most} heeft.`,
+  pictureIsTooLarge: (size, most) =>
+    `Dit plaatje is te groot om hier kleiner te maken: ${size}, terwijl ${most} het meeste is. Neem het met een lagere instelling.`,
+  pictureHasTooManyPixels: (megapixels, most) =>
+    `Dit plaatje is te groot om hier kleiner te maken: ${megapixels} megapixel, terwijl ${most} het meeste is. Neem het met een lagere instelling.`,
   lookAtTheText: 'Bekijk de tekst',
   fromAFile: 'Uit een bestand',
   orPasteItsText: 'Of plak de tekst',
