@@ -32,6 +32,8 @@ export interface Pickup {
   readonly coils: readonly PartId[];
   readonly plate?: PartId;
   readonly cover?: PartId;
+  /** Each coil lies under strings of its own, the low ones under the first: what one coil hears the other does not. */
+  readonly stringsEach?: true;
 }
 
 /** The guitar as intended. Plain data: it can be stored, sent to the worker and compared. */

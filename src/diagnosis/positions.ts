@@ -1,6 +1,7 @@
 import type { Circuit, Setting } from '../circuit/circuit.ts';
 import { layoutOf } from '../circuit/netlist.ts';
 import { restingSetting, switchesOf } from '../circuit/setting.ts';
+import { coilsByString } from '../circuit/strings.ts';
 import { acAtJack, type CoilHeard, coilsHeard, usualLoad } from '../readings/audio.ts';
 import { View } from '../readings/view.ts';
 import { diagnosisWords } from '../words/en/diagnosis.ts';
@@ -16,7 +17,8 @@ export interface PositionSound {
   readonly pairs: readonly {
     readonly one: string;
     readonly other: string;
-    readonly signal: 'add' | 'fight';
+    /** Coils under different strings do neither. */
+    readonly signal: 'add' | 'fight' | 'apart';
     readonly hum: 'cancels' | 'adds';
   }[];
   /** What is left of the hum of all of them: as good as none, part, or all. */
@@ -31,6 +33,9 @@ const NOTHING = 1e-3;
 /** Every position of the selector, and every other switch thrown on its own, all knobs at 10. */
 export function positionsOf(circuit: Circuit): readonly PositionSound[] {
   const layout = layoutOf(circuit);
+  const byString = coilsByString(circuit);
+  const meet = (one: CoilHeard, other: CoilHeard) =>
+    byString.some((coils) => coils.includes(one.coil.id) && coils.includes(other.coil.id));
   return placesOf(circuit).map(({ title, setting }) => {
     const view = new View(layout, setting, []);
     const all = coilsHeard(view, acAtJack(view, usualLoad).solve(HERTZ));
@@ -50,7 +55,11 @@ export function positionsOf(circuit: Circuit): readonly PositionSound[] {
           return {
             one: one.coil.title,
             other: other.coil.title,
-            signal: along * one.signal * other.signal > 0 ? ('add' as const) : ('fight' as const),
+            signal: !meet(one, other)
+              ? ('apart' as const)
+              : along * one.signal * other.signal > 0
+                ? ('add' as const)
+                : ('fight' as const),
             hum: along * one.hum * other.hum > 0 ? ('adds' as const) : ('cancels' as const),
           };
         }),

@@ -115,6 +115,7 @@ const pickup = object({
   coils: list(name, MOST.coils),
   'plate?': name,
   'cover?': name,
+  'stringsEach?': oneOf(true),
 });
 
 export const circuitShape = object({

@@ -65,7 +65,8 @@ export const listenReading: ReadingKind<'listen'> = {
           0,
           (1 - silent) * (1 - weak) * (1 - thin) * (1 - dull) * (1 - hum) * (1 - crackle),
         ),
-      silent: 0.01 + 0.9 * silent * (1 - 0.5 * hum),
+      // What is very weak is called silent, too, and the other way round.
+      silent: 0.01 + 0.9 * silent * (1 - 0.5 * hum) + 0.1 * weak,
       weak: 0.02 + 0.8 * weak + 0.08 * silent,
       thin: 0.02 + 0.9 * thin * (1 - 0.4 * weak) + 0.15 * weak,
       dull: 0.015 + 0.9 * dull,

@@ -56,6 +56,20 @@ describe('an open coil', () => {
   });
 });
 
+// Physics: each half lies under strings of its own, so nothing of a string is there to cancel; the room drives both halves.
+describe('a half of a split pickup that is the wrong way round', () => {
+  it('leaves every string as loud as before, and makes it hum', () => {
+    const split = new Guitar('four-strings-split-pickup');
+    const half = split.circuit.pickups[0]!.coils[0]!;
+    const turned: readonly Edit[] = [{ op: 'exchange', lugs: [`${half}.start`, `${half}.finish`] }];
+    const [healthy, reversed] = [[], turned].map((edits) =>
+      soundOf(split.view(split.at(), edits), null),
+    );
+    expect(reversed!.level / healthy!.level).toBeCloseTo(1, 1);
+    expect(reversed!.magnetic / healthy!.magnetic).toBeGreaterThan(10);
+  });
+});
+
 describe('resonance', () => {
   // Common practice, no source: a single coil with pots and cable lies at 2 to 5 kHz, a two-coil pickup at 1.5 to 3.5 kHz.
   it.each([

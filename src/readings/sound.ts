@@ -1,4 +1,5 @@
 import type { Circuit } from '../circuit/circuit.ts';
+import { coilsByString } from '../circuit/strings.ts';
 import type { Ac } from '../solver/index.ts';
 import { acAtJack, type CoilHeard, coilsHeard, usualLoad } from './audio.ts';
 import { type Strays, straysOf } from './strays.ts';
@@ -78,11 +79,20 @@ export function soundOf(view: View, touched: string | null): Sound {
   const ac = acAtJack(view, usualLoad, strays.loads, strays.more);
   const { circuit } = view.layout;
   let [magnetic, electric] = [0, 0];
+  const byString = coilsByString(circuit);
   const powers = BANDS.map((hertz, band) => {
     const heard = coilsHeard(view, ac.solve(hertz));
     if (band === MAGNETIC_BAND) magnetic = humOf(heard);
     if (band === ELECTRIC_BAND) electric = roomIn(ac, strays);
-    return stringPower(circuit, heard, band);
+    return mean(
+      byString.map((coils) =>
+        stringPower(
+          circuit,
+          heard.filter(({ coil }) => coils.includes(coil.id)),
+          band,
+        ),
+      ),
+    );
   });
   const over = (bands: readonly number[]) =>
     bands.reduce((sum, at) => sum + (WEIGHTS[at] as number) * (powers[at] as number), 0) / WHOLE;
@@ -96,7 +106,7 @@ export function soundOf(view: View, touched: string | null): Sound {
 }
 
 /**
- * Power of one string over all coils: those of one pickup hear it in nearly one place, pickups in different ones, and the farther two
+ * Power of one string over the coils that hear it: those of one pickup hear it in nearly one place, pickups in different ones, and the farther two
  * places lie apart against the wavelength, the less their signals have to do with each other.
  */
 function stringPower(circuit: Circuit, heard: readonly CoilHeard[], band: number): number {

@@ -85,7 +85,14 @@ interface Guitar {
  */
 const agreement = (hertz: number) => (hertz < 1000 ? 0.92 : 0.4);
 
-/** A job a pickup for its strings' signal, and one for hum in all coils, all in one run of the simulator. */
+/** For the low and the high strings, coils that do not hear them: the other halves of pickups in halves. One list of none where there are none. */
+function stringsOf({ pickups }: Circuit): readonly (readonly string[])[] {
+  const halves = pickups.filter(({ stringsEach }) => stringsEach).map(({ coils }) => coils);
+  if (halves.length === 0) return [[]];
+  return [halves.map(([, high]) => high!), halves.map(([low]) => low!)];
+}
+
+/** A job a pickup and part of the strings for their signal, and one for hum in all coils, all in one run of the simulator. */
 function soundsOf(guitars: readonly Guitar[]): Sound[] {
   const hertz = [...lowHertz, ...highHertz];
   const jobs = guitars.map(({ circuit, netlist, magnetOf }): ResponseJob[] => {
@@ -98,29 +105,39 @@ function soundsOf(guitars: readonly Guitar[]): Sound[] {
     const all = coils.map(({ id }) => id);
     return [
       { ...shared, drive: { emfs: emfs(all, ({ winding }) => winding) } },
-      ...circuit.pickups.map((pickup) => ({
-        ...shared,
-        drive: {
-          emfs: emfs(pickup.coils, ({ id, winding, magnet }) => winding * magnet * magnetOf(id)),
-        },
-      })),
+      ...stringsOf(circuit).flatMap((deaf) =>
+        circuit.pickups.map((pickup) => ({
+          ...shared,
+          drive: {
+            emfs: emfs(
+              pickup.coils.filter((id) => !deaf.includes(id)),
+              ({ id, winding, magnet }) => winding * magnet * magnetOf(id),
+            ),
+          },
+        })),
+      ),
     ];
   });
   const decibels = (share: number) => 20 * Math.log10(Math.max(share, 1e-6));
   const solved = responses(jobs.flat(), hertz);
   let at = 0;
-  return jobs.map((own) => {
+  return jobs.map((own, which) => {
+    const pickups = guitars[which]!.circuit.pickups.length;
     const [hum, ...strings] = solved.slice(at, at + own.length);
     at += own.length;
     const heardAt = hertz.map((frequency, f) => {
-      let [re, im, apart] = [0, 0, 0];
-      for (const { real, imaginary } of strings) {
-        re += real[f]!;
-        im += imaginary[f]!;
-        apart += real[f]! ** 2 + imaginary[f]! ** 2;
-      }
       const share = agreement(frequency);
-      return decibels(Math.sqrt(share * (re * re + im * im) + (1 - share) * apart));
+      let power = 0;
+      for (let from = 0; from < strings.length; from += pickups) {
+        let [re, im, apart] = [0, 0, 0];
+        for (const { real, imaginary } of strings.slice(from, from + pickups)) {
+          re += real[f]!;
+          im += imaginary[f]!;
+          apart += real[f]! ** 2 + imaginary[f]! ** 2;
+        }
+        power += (share * (re * re + im * im) + (1 - share) * apart) / (strings.length / pickups);
+      }
+      return decibels(Math.sqrt(power));
     });
     const mean = (values: readonly number[]) =>
       values.reduce((sum, value) => sum + value, 0) / values.length;

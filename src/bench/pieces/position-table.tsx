@@ -48,6 +48,8 @@ function signalWords({ coils, pairs }: PositionSound): string {
   if (coils.length === 0) return pieceWords().nothingAsMeant;
   if (coils.length === 1) return pieceWords().oneCoil;
   const against = pairs.filter(({ signal }) => signal === 'fight');
+  if (pairs.every(({ signal }) => signal === 'apart'))
+    return pieceWords().countCoilsUnderStringsOfTheirOwn(coils.length);
   if (against.length === 0) return pieceWords().countCoilsAdd(coils.length);
   const [pair] = against;
   return against.length === 1 && pair

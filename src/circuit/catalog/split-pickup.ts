@@ -13,6 +13,7 @@ export const splitPickup = (spot: SplitSpot): Pickup => ({
   id: `${spot}Pickup`,
   title: `${spot} pickup`,
   coils: [idOf(spot, 'low'), idOf(spot, 'high')],
+  stringsEach: true,
 });
 
 export function splitHalves(spot: SplitSpot, resistance: number): readonly Coil[] {

@@ -53,6 +53,8 @@ const pieces = {
   hum: 'Hum',
   nothingAsMeant: 'nothing, as meant',
   oneCoil: 'one coil',
+  countCoilsUnderStringsOfTheirOwn: (count: number) =>
+    `${count} coils, each under strings of its own`,
   countCoilsAdd: (count: number) => `${count} coils add`,
   oneFightsOtherThin: (one: string, other: string) => `✗ ${one} fights ${other}: thin`,
   countPairsOfCoilsFightThin: (count: number) => `✗ ${count} pairs of coils fight: thin`,

@@ -54,6 +54,7 @@ export const pieces: ReturnType<typeof English> = {
   hum: 'Brom',
   nothingAsMeant: 'niets, zoals bedoeld',
   oneCoil: 'één spoel',
+  countCoilsUnderStringsOfTheirOwn: (count) => `${count} spoelen, elk onder eigen snaren`,
   countCoilsAdd: (count) => `${count} spoelen tellen op`,
   oneFightsOtherThin: (one, other) => `✗ ${naam(one)} werkt ${de(other)} tegen: dun`,
   countPairsOfCoilsFightThin: (count) => `✗ ${count} paren spoelen werken elkaar tegen: dun`,
