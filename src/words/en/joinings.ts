@@ -20,8 +20,8 @@ const joinings = {
   splitScrewHot:
     'For a coil split, the lead at the join goes to a switch: joined to ground it leaves the screw coil, joined to hot the slug coil.',
   splitOfTwoSlugHot:
-    'For a coil split, these two go to a switch: joined to ground it leaves the slug coil, joined to hot the screw coil.',
+    'For a coil split, these two go to a switch: joined to ground they leave the slug coil, joined to hot the screw coil.',
   splitOfTwoScrewHot:
-    'For a coil split, these two go to a switch: joined to ground it leaves the screw coil, joined to hot the slug coil.',
+    'For a coil split, these two go to a switch: joined to ground they leave the screw coil, joined to hot the slug coil.',
 };
 export const joiningWords = area('joinings', joinings);
