@@ -8,6 +8,7 @@ import type { Stage } from '../closing/stage.ts';
 import type { Expectation } from '../diagnosis/assessment.ts';
 import { type LastAct, type Question, selectorOf } from '../flows/index.ts';
 import { formatFarads, formatOhms } from '../readings/entry.ts';
+import { humText } from '../readings/hum.ts';
 import type { Ask, Seen } from '../readings/reading.ts';
 import { benchWords } from '../words/en/bench.ts';
 import { diagnosisWords } from '../words/en/diagnosis.ts';
@@ -81,6 +82,8 @@ export function seenWords(seen: Seen): string {
       );
     case 'touch':
       return benchWords().hum[seen.hum];
+    case 'hum':
+      return humText(seen.decibels);
     case 'pole':
       return benchWords().pole[seen.pole];
   }
@@ -103,6 +106,8 @@ export function placeWords(circuit: Circuit, ask: Ask): string {
       return benchWords().sound;
     case 'touch':
       return benchWords().humAHandOnPoint(pointWords(circuit, ask.metal));
+    case 'hum':
+      return benchWords().humAgainst(settingWords(circuit, { ...ask, setting: ask.against }));
     case 'look':
       return siteWords(circuit, ask.at);
     case 'pole':
@@ -153,7 +158,7 @@ export function takenBackWords(act: LastAct | null): string {
       return '';
     case 'readings': {
       const [first] = act.readings;
-      if (!first || (act.readings.length > 1 && first.ask.kind === 'listen'))
+      if (!first || (act.readings.length > 1 && ['listen', 'hum'].includes(first.ask.kind)))
         return benchWords().takenBackWhatYouHeard;
       return benchWords().takenBackSeen(seenWords(first.seen));
     }

@@ -9,7 +9,10 @@ export function askKey(ask: Ask): string {
   if (known !== undefined) return known;
   const { setting, ...rest } = ask;
   const names = Object.entries(rest).sort(([x], [y]) => (x < y ? -1 : 1));
-  const key = `${names.map(([name, value]) => `${name}=${value}`).join(';')}#${settingKey(setting)}`;
+  const texts = names.map(
+    ([name, value]) => `${name}=${typeof value === 'string' ? value : settingKey(value)}`,
+  );
+  const key = `${texts.join(';')}#${settingKey(setting)}`;
   keys.set(ask, key);
   return key;
 }

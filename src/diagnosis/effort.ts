@@ -15,6 +15,7 @@ const COST = {
   farads: 20,
   listen: 25,
   touch: 10,
+  hum: 30,
   look: 5,
   pole: 12,
   switch: 2,

@@ -103,6 +103,7 @@ export class Bench {
       }),
       listen: () => ({ heard: word }),
       touch: () => ({ hum: word }),
+      hum: () => ({ decibels: Number(word) }),
       pole: () => ({ pole: word }),
     }[ask.kind]();
     return this.reading(ask, { kind: ask.kind, ...seen } as Seen);

@@ -2,6 +2,7 @@ import type { Circuit } from '../circuit/circuit.ts';
 import { inRoom } from '../circuit/in-room.ts';
 import { layoutOf } from '../circuit/netlist.ts';
 import { ohms } from '../circuit/units.ts';
+import { humText } from '../readings/hum.ts';
 import { predict } from '../readings/index.ts';
 import type { Prediction } from '../readings/prediction.ts';
 import type { Ask, Heard, Meter, SeenOf } from '../readings/reading.ts';
@@ -115,6 +116,8 @@ function wordsFor(chances: Readonly<Record<string, number>>, ask: Ask): string {
           : diagnosisWords().jumps;
     case 'touch':
       return readingWords().hum[word as 'up' | 'down' | 'same'];
+    case 'hum':
+      return humText(Number(word));
     case 'farads':
       return word === 'value' ? '' : readingWords().farads[word as 'open' | 'short'];
     case 'listen':

@@ -92,6 +92,7 @@ function seenAs(ask: Ask, [first, second]: readonly Observation[]): Seen | null 
       return { kind: 'pole', pole: word as 'north' };
     case 'listen':
     case 'touch':
+    case 'hum':
       return null;
   }
 }

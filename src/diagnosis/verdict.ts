@@ -38,7 +38,7 @@ export function verdictOf(findings: Findings): Verdict | null {
     first.probability >= SURE && first.probability >= AHEAD * (second?.probability ?? 0);
   const worth = Math.max(0, ...ranked.map((one) => one.bits));
   const figures = readings.filter(
-    ({ seen }) => seen.kind !== 'listen' && seen.kind !== 'touch',
+    ({ seen }) => seen.kind !== 'listen' && seen.kind !== 'touch' && seen.kind !== 'hum',
   ).length;
   if (belief.somethingElse > OUTSIDE && (figures >= ENOUGH || worth <= NOTHING_TO_LEARN))
     return outside(findings);

@@ -4,6 +4,7 @@ export { type ClosingEvent, closingMachine } from './closing.ts';
 export { checkEvidence, checkUnderWay } from './closing-work.ts';
 export type { HuntEvent } from './conversation.ts';
 export type { Doubt } from './doubt.ts';
+export { type HumPlace, humAnswers, humDifference, humPlaces } from './hum.ts';
 export { huntMachine } from './hunt.ts';
 export { asksAtJoint, type JointAsks } from './joint-asks.ts';
 export { halfPlaces, knobPlaces } from './knobs.ts';

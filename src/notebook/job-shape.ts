@@ -53,6 +53,7 @@ export const ask = byKind({
   farads: asked('farads', { ...probes, part: name }),
   listen: asked('listen', {}),
   touch: asked('touch', { metal: point }),
+  hum: asked('hum', { against: settingShape }),
   look: asked('look', { at: site }),
   pole: asked('pole', { coil: name }),
 });
@@ -76,6 +77,10 @@ export const seen = byKind({
     heard: oneOf('normal', 'silent', 'weak', 'thin', 'dull', 'hum', 'crackle'),
   }),
   touch: object({ kind: oneOf('touch'), hum: oneOf('up', 'down', 'same') }),
+  hum: object({
+    kind: oneOf('hum'),
+    decibels: number(() => notebookWords().aNumberOfDecibels, -200, 200),
+  }),
   look: object({ kind: oneOf('look'), how: oneOf('good', 'dull', 'loose', 'burnt', 'bridged') }),
   pole: object({ kind: oneOf('pole'), pole: oneOf('north', 'south', 'none') }),
 });

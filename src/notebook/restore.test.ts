@@ -48,7 +48,7 @@ describe('everything loaded passes one door', () => {
     [
       'readings[1].seen.kind',
       'heard',
-      'readings[1].seen.kind: expected "ohms" or "beep" or "turn" or "flex" or "tap" or "farads" or "listen" or "touch" or "look" or "pole", got "heard"',
+      'readings[1].seen.kind: expected "ohms" or "beep" or "turn" or "flex" or "tap" or "farads" or "listen" or "touch" or "hum" or "look" or "pole", got "heard"',
     ],
     [
       'readings[2].seen',

@@ -122,6 +122,9 @@ export function checkAsk(layout: Layout, ask: Ask, place: string): void {
     case 'touch':
       within(`${place}.metal`, () => nodeAt(layout, ask.metal));
       break;
+    case 'hum':
+      within(`${place}.against`, () => checkSetting(layout.circuit, ask.against));
+      break;
     case 'look':
       if (!layout.parts.has(ask.at)) within(`${place}.at`, () => siteAt(layout, ask.at));
   }

@@ -1,4 +1,4 @@
-import type { Circuit } from '../circuit/circuit.ts';
+import type { Circuit, Setting } from '../circuit/circuit.ts';
 import { layoutOf } from '../circuit/netlist.ts';
 import type { PartId } from '../circuit/parts/part.ts';
 import { restingSetting } from '../circuit/setting.ts';
@@ -30,13 +30,14 @@ export function refitted(before: Circuit, after: Circuit, ask: Ask): Ask | null 
         ([id, stand]) => after.parts.some((part) => part.id === id) || stand !== resting[id],
       ),
     );
-  const { positions, knobs } = ask.setting;
-  const setting = {
-    ...ask.setting,
-    positions: kept(positions, rest.positions),
-    knobs: kept(knobs, rest.knobs),
-  };
-  const next: Ask = { ...ask, setting };
+  const stood = (setting: Setting): Setting => ({
+    ...setting,
+    positions: kept(setting.positions, rest.positions),
+    knobs: kept(setting.knobs, rest.knobs),
+  });
+  const setting = stood(ask.setting);
+  const next: Ask =
+    ask.kind === 'hum' ? { ...ask, setting, against: stood(ask.against) } : { ...ask, setting };
   return fits(after, next) ? next : null;
 }
 

@@ -76,6 +76,8 @@ export function practiceReading({ seed, ask, repairs, before }: PracticeQuestion
       return capacitance(guitar, ask, edits, dice);
     case 'look':
       return { seen: looked(predictions(guitar, ask, edits)) };
+    case 'hum':
+      return { seen: { kind: 'hum', decibels: Number(likeliest(guitar, ask, edits)) } };
     default:
       return {
         seen: { kind: ask.kind, [wordField[ask.kind]]: likeliest(guitar, ask, edits) } as Seen,

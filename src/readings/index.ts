@@ -2,6 +2,7 @@ import type { Layout } from '../circuit/netlist.ts';
 import { beepReading } from './beep.ts';
 import { faradsReading } from './farads.ts';
 import { flexReading } from './flex.ts';
+import { humReading } from './hum.ts';
 import type { ReadingKind } from './kind.ts';
 import type { Instrument } from './level.ts';
 import { listenReading } from './listen.ts';
@@ -25,6 +26,7 @@ const kinds: { readonly [K in ReadingKindName]: ReadingKind<K> } = {
   farads: faradsReading,
   listen: listenReading,
   touch: touchReading,
+  hum: humReading,
   look: lookReading,
   pole: poleReading,
 };

@@ -26,6 +26,8 @@ export type Ask =
   | ({ readonly kind: 'listen' } & AskBase)
   /** Hum while a hand touches `metal`. */
   | ({ readonly kind: 'touch'; readonly metal: LugRef } & AskBase)
+  /** Hum by the microphone, a hand on the strings, in one setting against another: gain and room are then the same for both. */
+  | ({ readonly kind: 'hum'; readonly against: Setting } & AskBase)
   /** Eyes on a joint or part. */
   | ({ readonly kind: 'look'; readonly at: JointId | PartId } & AskBase)
   /** Compass or known magnet over a coil's top. */
@@ -50,6 +52,8 @@ export type Seen =
   | { readonly kind: 'farads'; readonly farads: Farads | 'open' | 'short' }
   | { readonly kind: 'listen'; readonly heard: Heard }
   | { readonly kind: 'touch'; readonly hum: 'up' | 'down' | 'same' }
+  /** Louder than in the other setting by so many decibels of power. */
+  | { readonly kind: 'hum'; readonly decibels: number }
   | { readonly kind: 'look'; readonly how: 'good' | 'dull' | 'loose' | 'burnt' | 'bridged' }
   | { readonly kind: 'pole'; readonly pole: 'north' | 'south' | 'none' };
 export type SeenOf<K extends ReadingKindName> = Extract<Seen, { kind: K }>;

@@ -73,6 +73,18 @@ export interface Sound {
   readonly electric: number;
 }
 
+/** Hum alone, at one frequency: of magnetic fields, per volt of it in every coil, and of electric ones, per volt of the room. */
+export function humAt(
+  view: View,
+  touched: string | null,
+  hertz: number,
+): Pick<Sound, 'magnetic' | 'electric'> {
+  const strays = straysOf(view.layout, touched);
+  const ac = acAtJack(view, usualLoad, strays.loads, strays.more);
+  const heard = coilsHeard(view, ac.solve(hertz));
+  return { magnetic: magneticIn(heard), electric: roomIn(ac, strays) };
+}
+
 /** The sound of a guitar while a hand touches one of its metals, or none. */
 export function soundOf(view: View, touched: string | null): Sound {
   const strays = straysOf(view.layout, touched);
@@ -82,7 +94,7 @@ export function soundOf(view: View, touched: string | null): Sound {
   const byString = coilsByString(circuit);
   const powers = BANDS.map((hertz, band) => {
     const heard = coilsHeard(view, ac.solve(hertz));
-    if (band === MAGNETIC_BAND) magnetic = humOf(heard);
+    if (band === MAGNETIC_BAND) magnetic = magneticIn(heard);
     if (band === ELECTRIC_BAND) electric = roomIn(ac, strays);
     return mean(
       byString.map((coils) =>
@@ -130,7 +142,7 @@ function stringPower(circuit: Circuit, heard: readonly CoilHeard[], band: number
 }
 
 /** Hum drives coils by their winding sense alone. */
-function humOf(heard: readonly CoilHeard[]): number {
+function magneticIn(heard: readonly CoilHeard[]): number {
   let [re, im, alone] = [0, 0, 0];
   for (const { volts, hum } of heard) {
     re += hum * volts[0];

@@ -13,6 +13,7 @@ import type { faultWords } from './en/faults.ts';
 import type { flowWords } from './en/flows.ts';
 import type { handWords } from './en/hands.ts';
 import type { homeWords } from './en/home.ts';
+import type { humWords } from './en/hum.ts';
 import type { huntWords } from './en/hunt.ts';
 import type { joiningWords } from './en/joinings.ts';
 import type { keepingWords } from './en/keeping.ts';
@@ -46,6 +47,7 @@ export interface Catalogue {
   readonly faults: ReturnType<typeof faultWords>;
   readonly flows: ReturnType<typeof flowWords>;
   readonly home: ReturnType<typeof homeWords>;
+  readonly hum: ReturnType<typeof humWords>;
   readonly hunt: ReturnType<typeof huntWords>;
   readonly hands: ReturnType<typeof handWords>;
   readonly joinings: ReturnType<typeof joiningWords>;

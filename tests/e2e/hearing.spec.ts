@@ -1,10 +1,18 @@
-import type { Page } from '@playwright/test';
 import { faultsOf } from '../../src/faults/index.ts';
 import { hearIn } from '../hearing/in-browser.ts';
-import { addTone, sampleRate, wavOf } from '../hearing/sounds.ts';
+import {
+  addTone,
+  humming,
+  mixed,
+  sampleRate,
+  speechShapedNoise,
+  wavOf,
+} from '../hearing/sounds.ts';
 import { type Condition, judge, streamOf } from '../hearing/trials.ts';
+import { Dice } from '../simulated/dice.ts';
 import { simulate } from '../simulated/index.ts';
-import { button, onScreen, readCautions, startHunt } from './hunting.ts';
+import { button, onScreen, overflow, readCautions, startHunt } from './hunting.ts';
+import { microphone } from './microphone.ts';
 import { askOn, figureOf, storedJob } from './player.ts';
 import { expect, test } from './served-app.ts';
 
@@ -31,38 +39,6 @@ test('the ear answers in the browser as it does in its tests', { tag: '@long' },
   }
   expect(complaints).toEqual([]);
 });
-
-/**
- * Puts a stream in the microphone's place that plays what the test hands over: the browser's own fake
- * microphone plays one file in a loop, and a meter answers when it is asked.
- */
-async function microphone(page: Page): Promise<(wav: Buffer) => Promise<void>> {
-  await page.addInitScript(() => {
-    const made = (): { context: AudioContext; out: MediaStreamAudioDestinationNode } => {
-      const context = new AudioContext();
-      return { context, out: context.createMediaStreamDestination() };
-    };
-    let room: ReturnType<typeof made> | undefined;
-    navigator.mediaDevices.getUserMedia = async () => {
-      room ??= made();
-      await room.context.resume();
-      return room.out.stream.clone();
-    };
-    (window as unknown as { sound: (file: string) => Promise<void> }).sound = async (file) => {
-      if (!room) throw new Error('Nobody listens.');
-      const bytes = Uint8Array.from(atob(file), (letter) => letter.charCodeAt(0));
-      const buffer = await room.context.decodeAudioData(bytes.buffer);
-      const source = new AudioBufferSourceNode(room.context, { buffer });
-      source.connect(room.out);
-      source.start();
-    };
-  });
-  return (wav) =>
-    page.evaluate(
-      (file) => (window as unknown as { sound: (file: string) => Promise<void> }).sound(file),
-      wav.toString('base64'),
-    );
-}
 
 function beep(seconds: number): Buffer {
   const sound = new Float32Array(Math.round((seconds + 0.2) * sampleRate));
@@ -115,5 +91,62 @@ test('a whole hunt with the screen touched only to start it', async ({ app, page
   expect(kinds).toContain('ohms');
   await onScreen(page, 'verdict');
   await expect(page.locator('h1')).toContainText(/lead on lug 3 of the volume is open/);
+  expect(complaints).toEqual([]);
+});
+
+test('hum is measured by the microphone, position against position, and kept as readings', async ({
+  app,
+  page,
+  complaints,
+}) => {
+  const play = await microphone(page);
+  await page.goto(app.address);
+  await startHunt(page, { wiring: /two single coils, 3-position blade/i, title: 'Hums' });
+  await onScreen(page, 'symptom');
+  await button(page, 'Measure the hum').click();
+  await onScreen(page, 'hum');
+  await expect(page.locator('.sentence').first()).toContainText('never opened');
+  expect((await overflow(page))[1]).toBe(0);
+  await button(page, 'Open the microphone').click();
+  await page.getByText('Microphone', { exact: true }).waitFor();
+
+  const dice = new Dice('hum in the browser');
+  const talk = speechShapedNoise(7, dice, true);
+  const sound = humming(7, 49.95, dice);
+  for (const [position, decibels] of [
+    ['bridge', 0],
+    ['both', -14],
+  ] as const) {
+    await play(
+      wavOf(
+        mixed(
+          sound,
+          0.1 * 10 ** (decibels / 20),
+          talk.map((x) => 0.03 * x),
+        ),
+      ),
+    );
+    const row = page.locator('.hum-places li', { hasText: new RegExp(`^${position}`, 'i') });
+    await row.getByRole('button', { name: 'Measure' }).click();
+    await row.getByRole('button', { name: 'Again' }).waitFor({ timeout: 15_000 });
+  }
+  await expect(page.getByText('Hum, 50 Hz')).toBeVisible();
+  await expect(page.locator('.hum-places li', { hasText: /^bridge/i })).toContainText('loudest');
+  await expect(page.locator('.hum-places li', { hasText: /^both/i })).toContainText('dB softer');
+  await button(page, 'Take over the figures').click();
+  await onScreen(page, 'symptom');
+  await expect(page.getByText('Hum compared in two positions')).toBeVisible();
+  await button(page, 'Go on').click();
+  await onScreen(page, 'cautions');
+  const { readings } = await storedJob(page);
+  expect(readings).toHaveLength(1);
+  const [{ ask, seen } = {}] = readings;
+  if (ask?.kind !== 'hum' || seen?.kind !== 'hum') throw new Error('No reading of hum was kept.');
+  expect([ask.setting.positions['selector'], ask.against.positions['selector']]).toEqual([
+    'both',
+    'bridge',
+  ]);
+  // What the ear promises under talk, and a browser that may lose a block of sound.
+  expect(Math.abs(seen.decibels + 14)).toBeLessThan(2);
   expect(complaints).toEqual([]);
 });

@@ -100,6 +100,8 @@ export function wordOf(seen: Exclude<Seen, { kind: 'ohms' | 'turn' }>): RegExp {
       return { north: /^North/, south: /^South/, none: /^No pull/ }[seen.pole];
     case 'listen':
       return new RegExp(`^${seen.heard}`, 'i');
+    case 'hum':
+      throw new Error('Hum is measured, not typed.');
     case 'farads':
       throw new Error('A capacitance is not typed here.');
   }

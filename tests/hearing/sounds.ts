@@ -118,6 +118,25 @@ export function clicks(seconds: number, dice: Dice): Float32Array {
   return out;
 }
 
+/** Harmonics of hum, in amplitude: odd ones of transformers' fields, even ones of rectifiers (shape ours, no source). */
+export const humShape: readonly number[] = [1, 0.7, 0.8, 0.25, 0.6, 0.2, 0.35, 0.1, 0.2, 0.08];
+
+/** Mains hum with this fundamental. RMS 1. */
+export function humming(seconds: number, hertz: number, dice: Dice): Float32Array {
+  const phases = humShape.map(() => dice.between(0, 2 * Math.PI));
+  const out = new Float32Array(Math.round(seconds * sampleRate));
+  for (let i = 0; i < out.length; i++) {
+    let sum = 0;
+    for (const [k, gain] of humShape.entries())
+      sum += gain * Math.sin((2 * Math.PI * (k + 1) * hertz * i) / sampleRate + (phases[k] ?? 0));
+    out[i] = sum;
+  }
+  return levelled(out);
+}
+
+export const mixed = (one: Float32Array, gain: number, other: Float32Array): Float32Array =>
+  one.map((x, i) => gain * x + (other[i] ?? 0));
+
 /** Adds a sounder's tone of this RMS: a sine, or with the odd harmonics of a square wave. */
 export function addTone(out: Float32Array, { from, seconds, hertz, rms, square }: ToneShape): void {
   const start = Math.round(from * sampleRate);

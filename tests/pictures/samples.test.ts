@@ -11,7 +11,19 @@ describe('the samples that are looked at as pictures', () => {
   it('hold every kind of ask and every kind of part', () => {
     const kinds = new Set(samples.map(({ ask }) => ask.kind));
     expect([...kinds].sort()).toEqual(
-      ['beep', 'farads', 'flex', 'listen', 'look', 'ohms', 'pole', 'tap', 'touch', 'turn'].sort(),
+      [
+        'beep',
+        'farads',
+        'flex',
+        'hum',
+        'listen',
+        'look',
+        'ohms',
+        'pole',
+        'tap',
+        'touch',
+        'turn',
+      ].sort(),
     );
     const parts = new Set(wirings.flatMap(({ parts }) => parts.map(({ kind }) => kind)));
     expect([...parts].sort()).toEqual(

@@ -189,6 +189,7 @@ export const samples: readonly Sample[] = [
   other(four, { kind: 'look', at: 'neckSlug' } as Ask),
   other(four, { kind: 'look', at: 'neckLink' } as Ask),
   other(four, { kind: 'listen' } as Ask, { plug: 'in' }),
+  other(four, { kind: 'hum', against: restingSetting(four) } as Ask, { plug: 'in' }),
   other(four, { kind: 'farads', part: 'neckCap', red: 'neckCap.a', black: 'neckCap.b' } as Ask, {
     lifted: ['neckCapHotLeg@to'],
   }),

@@ -1,5 +1,5 @@
 import type { Circuit, Setting } from '../../src/circuit/circuit.ts';
-import type { Heard, SeenOf } from '../../src/readings/reading.ts';
+import type { AskOf, Heard, SeenOf } from '../../src/readings/reading.ts';
 import { type ResponseJob, responses, type SpiceNetlist, spiceNetlist } from '../oracle/index.ts';
 import type { Bench } from './bench.ts';
 import type { Dice } from './dice.ts';
@@ -67,6 +67,22 @@ function judge(intended: Circuit, bench: Bench, setting: Setting, dice: Dice): H
   if (low < -5) return 'weak';
   if (worse > 10) return 'hum';
   return 'normal';
+}
+
+/**
+ * Hum of a magnetic field in one setting against another, on an amplifier whose own hum lies 20 dB under that of a coil, off by some
+ * 2 dB (common practice, no source).
+ */
+export function readHum(bench: Bench, ask: AskOf<'hum'>, dice: Dice): SeenOf<'hum'> {
+  const powers = soundsOf(
+    [ask.setting, ask.against].map((setting) => ({
+      circuit: bench.circuit,
+      netlist: bench.netlist({ ...setting, plug: 'in' }, bench.edits),
+      magnetOf: (coil: string) => turnedBy(bench, coil),
+    })),
+  ).map(({ hum }) => 10 ** (hum / 10) + 0.01);
+  const decibels = 10 * Math.log10(powers[0]! / powers[1]!) + 2 * dice.normal();
+  return { kind: 'hum', decibels: Math.round(10 * decibels) / 10 };
 }
 
 const turnedBy = ({ edits }: Bench, coil: string) =>

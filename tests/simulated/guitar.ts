@@ -6,7 +6,7 @@ import type { Ask, Meter, Seen } from '../../src/readings/reading.ts';
 import { Bench } from './bench.ts';
 import { canonical } from './canonical.ts';
 import { Dice } from './dice.ts';
-import { readListen } from './ears.ts';
+import { readHum, readListen } from './ears.ts';
 import {
   type Hands,
   readBeep,
@@ -100,6 +100,8 @@ export function simulate(
         return readFarads(hands, ask, dice);
       case 'listen':
         return readListen(intended, bench, ask.setting, dice);
+      case 'hum':
+        return readHum(bench, ask, dice);
       case 'touch':
         return readTouch(bench, ask, dice);
       case 'look':

@@ -40,6 +40,8 @@ export function describeAsk(circuit: Circuit, ask: Ask): string {
         return drawingWords().probesToReadTheCapacitance(probes, title(ask.part));
       case 'listen':
         return drawingWords().aCableIsPluggedIntoTheOutput;
+      case 'hum':
+        return drawingWords().aPhoneHearsTheHum;
       case 'touch':
         return drawingWords().aHandTouchesLugListenToThe(lugWords(circuit, ask.metal));
       case 'look':

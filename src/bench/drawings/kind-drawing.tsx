@@ -115,6 +115,16 @@ const pictures: Record<Ask['kind'], () => preact.JSX.Element> = {
       <path d="M256 66q6 -12 12 0t12 0t12 0t12 0" stroke-width={2.5} />
     </>
   ),
+  hum: () => (
+    <>
+      <rect x={30} y={26} width={50} height={84} rx={8} fill={PAPER} />
+      <path d="M47 100h16" />
+      <Waves x={92} y={66} />
+      <path d="M150 110H298" stroke={SOFT} />
+      <path d="M176 110V34M194 110V58M212 110V46" stroke={COPPER} stroke-width={9} />
+      <path d="M248 110V86M266 110V96M284 110V92" stroke={COPPER} stroke-width={9} />
+    </>
+  ),
   look: () => (
     <>
       <Joint x={12} d="M10 84C22 84 26 50 34 50C42 50 46 84 58 84" mark="tick" />

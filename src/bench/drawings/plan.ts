@@ -37,7 +37,7 @@ export function plansFor(circuit: Circuit, ask: Ask): Plan[] {
       nodes: { ...known?.nodes, ...more.nodes },
     });
   };
-  if (ask.kind === 'listen') {
+  if (ask.kind === 'listen' || ask.kind === 'hum') {
     const jack = circuit.parts.find((part) => part.kind === 'jack');
     add(
       { key: 'plugged', title: drawingWords().outputJack, parts: jack ? [jack] : [] },

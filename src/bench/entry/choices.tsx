@@ -82,7 +82,7 @@ const choice = (says: string, note: string, heard: Heard): SeenChoice => ({
 
 /** The answers of every kind that is not a number. */
 export function choicesFor(
-  kind: Exclude<Ask['kind'], 'ohms' | 'farads' | 'turn'>,
+  kind: Exclude<Ask['kind'], 'ohms' | 'farads' | 'turn' | 'hum'>,
 ): readonly SeenChoice[] {
   switch (kind) {
     case 'beep':

@@ -28,6 +28,9 @@ export function Entry({ ask, typed, onType, onSeen }: EntryProps) {
           onFarads={(farads) => onSeen({ kind: 'farads', farads })}
         />
       );
+    case 'hum':
+      // Measured where the controls are known: see the asking screen.
+      return null;
     default:
       return <Choices choices={choicesFor(ask.kind)} onSeen={onSeen} />;
   }

@@ -1,16 +1,23 @@
 // Runs on the audio thread, where a busy or dimmed screen cannot make it miss a beep. No sound leaves it:
-// only the tone that it learned, when the tone begins or ends, and how loud the room is.
+// only the tone that it learned, when the tone begins or ends, how loud hum is, and how loud the room is.
+import type { Mains } from './hum.ts';
+import { type HumHeard, humEar } from './hum-ear.ts';
 import { toneLearner } from './learn-tone.ts';
 import type { Tone } from './tone.ts';
 import { type ToneChange, toneEar } from './tone-ear.ts';
 
 /** What an ear is made for: handed over as its `processorOptions`. */
-export type EarOrder = { readonly do: 'learn' } | { readonly do: 'listen'; readonly tone: Tone };
+export type EarOrder =
+  | { readonly do: 'learn' }
+  | { readonly do: 'listen'; readonly tone: Tone }
+  /** Which mains, or null to find out. Any word to the port begins the measuring of one position. */
+  | { readonly do: 'hum'; readonly mains: Mains | null };
 
 /** What the ear tells the page; `at` on the clock of its AudioContext, seconds. */
 export type EarNews =
   | { readonly is: 'learned'; readonly tone: Tone }
   | ({ readonly is: 'change' } & ToneChange)
+  | ({ readonly is: 'hum' } & HumHeard)
   | { readonly is: 'level'; readonly rms: number };
 
 // The compiler's library for pages does not know the audio thread.
@@ -33,7 +40,21 @@ class Ear extends AudioWorkletProcessor {
   constructor(options: { readonly processorOptions: EarOrder }) {
     super(options);
     const order = options.processorOptions;
-    this.hear = order.do === 'learn' ? this.learning() : this.listening(order.tone);
+    this.hear =
+      order.do === 'learn'
+        ? this.learning()
+        : order.do === 'listen'
+          ? this.listening(order.tone)
+          : this.humming(order.mains);
+  }
+
+  private humming(mains: Mains | null): (block: Float32Array) => void {
+    const ear = humEar(sampleRate, mains);
+    this.port.onmessage = () => ear.measure();
+    return (block) => {
+      const heard = ear.push(block);
+      if (heard) this.tell({ is: 'hum', ...heard });
+    };
   }
 
   private learning(): (block: Float32Array) => void {

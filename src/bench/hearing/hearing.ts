@@ -2,6 +2,8 @@ import { type Signal, signal } from '@preact/signals';
 import { voiceWords } from '../../words/en/voice.ts';
 import type { EarNews, EarOrder } from './ear-worklet.ts';
 import earWorklet from './ear-worklet.ts?worker&url';
+import type { Mains } from './hum.ts';
+import type { HumHeard } from './hum-ear.ts';
 import type { Tone } from './tone.ts';
 import type { ToneChange } from './tone-ear.ts';
 
@@ -13,6 +15,8 @@ export type Hearing =
   /** The phone lets sound in only after a touch of the screen. */
   | { readonly is: 'waiting for a touch' }
   | { readonly is: 'listening'; readonly tone: Tone }
+  /** `uneven` where the phone makes loud and soft alike by itself, so that levels say nothing. */
+  | { readonly is: 'hearing hum'; readonly uneven: boolean }
   | { readonly is: 'failed'; readonly sentence: string };
 
 export const hearing: Signal<Hearing> = signal({ is: 'off' });
@@ -20,6 +24,9 @@ export const hearing: Signal<Hearing> = signal({ is: 'off' });
 export const roomLevel: Signal<number> = signal(0);
 /** Whether the meter's tone sounds now. */
 export const toneSounds: Signal<boolean> = signal(false);
+
+/** Hum of the last second; null before there was one. */
+export const humNow: Signal<HumHeard | null> = signal(null);
 
 interface Open {
   readonly context: AudioContext;
@@ -34,6 +41,8 @@ type ChangeListener = (change: ToneChange) => void;
 const listeners = new Set<ChangeListener>();
 type LearnListener = (tone: Tone) => void;
 let onLearned: LearnListener = () => {};
+
+let onMeasured: (heard: HumHeard) => void = () => {};
 
 /** Calls back when the meter's tone begins or ends. Returns how to stop. */
 export function onTone(listener: ChangeListener): () => void {
@@ -53,6 +62,22 @@ export async function learnTone(learned: LearnListener): Promise<void> {
 /** Asks for the microphone and listens for this tone. */
 export const listenFor = (tone: Tone): Promise<void> => start({ do: 'listen', tone });
 
+/** Asks for the microphone, or the input of this name, and hears hum. */
+export const listenForHum = (mains: Mains | null, input?: string): Promise<void> =>
+  start({ do: 'hum', mains }, input);
+
+/** Listens to one position from now on; calls back once, unless the microphone is let go of before. */
+export function measureHum(measured: (heard: HumHeard) => void): void {
+  onMeasured = measured;
+  open?.node.port.postMessage('measure');
+}
+
+/** The inputs to choose from, once one was opened: a microphone, a line input. */
+export async function inputs(): Promise<readonly MediaDeviceInfo[]> {
+  const devices = await navigator.mediaDevices.enumerateDevices();
+  return devices.filter(({ kind, label }) => kind === 'audioinput' && label !== '');
+}
+
 /** Lets go of the microphone. */
 export function stopHearing(): void {
   order += 1;
@@ -60,13 +85,13 @@ export function stopHearing(): void {
   hearing.value = { is: 'off' };
 }
 
-async function start(what: EarOrder): Promise<void> {
+async function start(what: EarOrder, input?: string): Promise<void> {
   order += 1;
   const own = order;
   close();
   hearing.value = { is: 'starting' };
   try {
-    const opened = await openMicrophone(what);
+    const opened = await openMicrophone(what, input);
     if (own !== order) {
       letGo(opened);
       return;
@@ -80,16 +105,21 @@ async function start(what: EarOrder): Promise<void> {
 
 function obey(what: EarOrder): void {
   if (!open) return;
-  const { context, node } = open;
+  const { context, node, stream } = open;
   node.port.onmessage = ({ data }: MessageEvent<EarNews>) => take(data);
   const say = () => {
     if (context.state !== 'running') hearing.value = { is: 'waiting for a touch' };
     else if (what.do === 'learn') hearing.value = { is: 'learning' };
+    else if (what.do === 'hum') hearing.value = { is: 'hearing hum', uneven: levels(stream) };
     else hearing.value = { is: 'listening', tone: what.tone };
   };
   context.onstatechange = say;
   say();
 }
+
+/** Whether the phone's own control of loudness stayed on, against what was asked. */
+const levels = (stream: MediaStream): boolean =>
+  stream.getAudioTracks().some((track) => track.getSettings().autoGainControl === true);
 
 function take(news: EarNews): void {
   switch (news.is) {
@@ -99,6 +129,10 @@ function take(news: EarNews): void {
     case 'learned':
       onLearned(news.tone);
       void listenFor(news.tone);
+      return;
+    case 'hum':
+      humNow.value = news;
+      if (news.measured) onMeasured(news);
       return;
     case 'change':
       toneSounds.value = news.sounds;
@@ -113,10 +147,15 @@ function resume(): void {
 document.addEventListener('pointerdown', resume);
 document.addEventListener('keydown', resume);
 
-async function openMicrophone(what: EarOrder): Promise<Open> {
+async function openMicrophone(what: EarOrder, input?: string): Promise<Open> {
   // What a telephone does to speech would swallow a steady tone.
   const stream = await navigator.mediaDevices.getUserMedia({
-    audio: { echoCancellation: false, noiseSuppression: false, autoGainControl: false },
+    audio: {
+      echoCancellation: false,
+      noiseSuppression: false,
+      autoGainControl: false,
+      ...(input !== undefined && { deviceId: { exact: input } }),
+    },
   });
   const context = new AudioContext();
   try {
@@ -139,6 +178,8 @@ function close(): void {
   open = undefined;
   roomLevel.value = 0;
   toneSounds.value = false;
+  humNow.value = null;
+  onMeasured = () => {};
 }
 
 function letGo({ stream, context, node }: Open): void {

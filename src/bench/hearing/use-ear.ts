@@ -11,3 +11,10 @@ export function useEar(): void {
     return stopHearing;
   }, [hears, tone]);
 }
+
+/** Lets go of the microphone, or gives it back to the ear for beeps where the person wants to be heard. */
+export function endHum(): void {
+  const { hears, tone } = preferences.value;
+  if (hears && tone) void listenFor(tone);
+  else stopHearing();
+}

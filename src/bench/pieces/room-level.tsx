@@ -5,12 +5,17 @@ import { roomLevel } from '../hearing/hearing.ts';
 const floor = -70;
 
 /** How loud the microphone hears the room. */
-export function RoomLevel() {
-  const decibels = 20 * Math.log10(Math.max(roomLevel.value, 1e-6));
+export const RoomLevel = () => (
+  <LevelBar says={pieceWords().microphone} power={roomLevel.value ** 2} />
+);
+
+/** @param power mean square, full scale 1 */
+export function LevelBar({ says, power }: { says: string; power: number }) {
+  const decibels = 10 * Math.log10(Math.max(power, 1e-12));
   const share = Math.max(0, Math.min(1, 1 - decibels / floor));
   return (
     <p class="room-level">
-      <span class="soft">{pieceWords().microphone}</span>
+      <span class="soft">{says}</span>
       <span class="bar" aria-hidden="true">
         <span class="bar-fill" style={{ width: `${(100 * share).toFixed(0)}%` }} />
       </span>

@@ -9,6 +9,7 @@ import { announce } from '../pieces/announce.tsx';
 import { usePorts } from '../ports.ts';
 import { preferences } from '../preferences.ts';
 import { soundMeter } from '../voice/confirm.ts';
+import { seenWords } from '../words.ts';
 import { readPractice } from './read.ts';
 
 /** What the person does to the made-up guitar, by kind of reading. */
@@ -32,6 +33,9 @@ const acts: Record<Ask['kind'], string> = {
     return practiceWords().touchTheProbes;
   },
   get listen() {
+    return practiceWords().playIt;
+  },
+  get hum() {
     return practiceWords().playIt;
   },
   get touch() {
@@ -105,6 +109,8 @@ function words({ seen, display }: PracticeReading): string {
       const how = hows.find((one) => one.how === seen.how)?.says ?? seen.how;
       return display === undefined ? how : practiceWords().howHighestDisplay(how, display);
     }
+    case 'hum':
+      return seenWords(seen);
     default: {
       const choice = choicesFor(seen.kind).find(
         (one) => JSON.stringify(one.seen) === JSON.stringify(seen),

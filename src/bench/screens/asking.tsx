@@ -3,6 +3,7 @@ import type { Job } from '../../notebook/job.ts';
 import { huntWords } from '../../words/en/hunt.ts';
 import { ControlsStrip } from '../drawings/index.ts';
 import { Entry } from '../entry/entry.tsx';
+import { HumPad } from '../entry/hum-pad.tsx';
 import type { HuntSnapshot, Say } from '../hunt-actor.ts';
 import { AskWords, IronWork } from '../pieces/ask-words.tsx';
 import { AskingRoom } from '../pieces/asking-room.tsx';
@@ -101,13 +102,22 @@ export function Asking({ job, snapshot, question, say }: AskingProps) {
             onSeen={(seen) => say({ type: 'ENTER', seen })}
           />
         )}
-        <Entry
-          key={JSON.stringify(ask)}
-          ask={ask}
-          typed={typed}
-          onType={(text) => say({ type: 'TYPE', text })}
-          onSeen={(seen) => say({ type: 'ENTER', seen })}
-        />
+        {ask.kind === 'hum' ? (
+          <HumPad
+            key={JSON.stringify(ask)}
+            circuit={work.circuit}
+            ask={ask}
+            onSeen={(seen) => say({ type: 'ENTER', seen })}
+          />
+        ) : (
+          <Entry
+            key={JSON.stringify(ask)}
+            ask={ask}
+            typed={typed}
+            onType={(text) => say({ type: 'TYPE', text })}
+            onSeen={(seen) => say({ type: 'ENTER', seen })}
+          />
+        )}
         <div class="ways-out">
           <button type="button" class="quiet" onClick={() => say({ type: 'CANNOT_REACH' })}>
             {probes ? huntWords().cantReachIt : huntWords().cantDoIt}

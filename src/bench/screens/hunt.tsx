@@ -54,7 +54,15 @@ export function HuntScreen({ hunt }: { hunt: Hunt }) {
   if (snapshot.matches('asking') && question)
     return <Asking job={job} snapshot={snapshot} question={question} say={say} />;
   if (snapshot.matches('volunteering'))
-    return <OwnReading strip={strip} circuit={work.circuit} failure={failure} say={say} />;
+    return (
+      <OwnReading
+        strip={strip}
+        circuit={work.circuit}
+        failure={failure}
+        practice={job.practice !== undefined}
+        say={say}
+      />
+    );
   if (snapshot.matches('changed') && change)
     return <Changed strip={strip} job={job} change={change} say={say} />;
   if (snapshot.matches('verdict') && assessment && verdict)

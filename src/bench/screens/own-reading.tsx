@@ -4,15 +4,19 @@ import { restingSetting } from '../../circuit/setting.ts';
 import { stringTouch } from '../../flows/index.ts';
 import type { Ask } from '../../readings/reading.ts';
 import { deskWords } from '../../words/en/desk.ts';
+import { humWords } from '../../words/en/hum.ts';
 import { ControlsFields } from '../entry/controls-fields.tsx';
 import { PointFields } from '../entry/point-fields.tsx';
 import type { Say } from '../hunt-actor.ts';
 import { Screen } from '../pieces/screen.tsx';
+import { HumScreen } from './hum.tsx';
 
 interface OwnReadingProps {
   readonly strip: preact.ComponentChildren;
   readonly circuit: Circuit;
   readonly failure: string | null;
+  /** A made-up guitar has no hum to measure. */
+  readonly practice: boolean;
   readonly say: Say;
 }
 
@@ -45,7 +49,7 @@ const kinds: readonly { kind: OwnKind; says: string }[] = [
 ];
 
 /** Which reading the person has, before its value is entered: at the jack unless told otherwise. */
-export function OwnReading({ strip, circuit, failure, say }: OwnReadingProps) {
+export function OwnReading({ strip, circuit, failure, practice, say }: OwnReadingProps) {
   const touch = stringTouch(circuit);
   const [kind, setKind] = useState<OwnKind>('ohms');
   const [points, setPoints] = useState({ red: 'jack.tip', black: 'jack.sleeve' });
@@ -58,6 +62,16 @@ export function OwnReading({ strip, circuit, failure, say }: OwnReadingProps) {
       return { ...touch, setting: { ...setting, plug: 'in', lifted: [] } };
     return { kind: kind === 'beep' ? 'beep' : 'ohms', ...points, setting };
   };
+  const [measuring, setMeasuring] = useState(false);
+  if (measuring)
+    return (
+      <HumScreen
+        strip={strip}
+        circuit={circuit}
+        onBack={() => setMeasuring(false)}
+        onAnswers={(answers) => say({ type: 'SAW', answers })}
+      />
+    );
   const same = metered && points.red === points.black;
 
   return (
@@ -102,6 +116,13 @@ export function OwnReading({ strip, circuit, failure, say }: OwnReadingProps) {
             </label>
           ))}
       </fieldset>
+      {!practice && (
+        <p class="row">
+          <button type="button" class="plain" onClick={() => setMeasuring(true)}>
+            {humWords().measureTheHum}
+          </button>
+        </p>
+      )}
       {metered && (
         <PointFields circuit={circuit} setting={setting} points={points} onPoints={setPoints} />
       )}

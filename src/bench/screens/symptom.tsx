@@ -10,6 +10,7 @@ import {
 import type { Job } from '../../notebook/job.ts';
 import type { Ask } from '../../readings/reading.ts';
 import { called } from '../../words/called.ts';
+import { humWords } from '../../words/en/hum.ts';
 import { huntWords } from '../../words/en/hunt.ts';
 import { choicesFor, halfChoices, knobChoices, type SeenChoice } from '../entry/choices.tsx';
 import type { Say } from '../hunt-actor.ts';
@@ -17,6 +18,7 @@ import { announce } from '../pieces/announce.tsx';
 import { Screen } from '../pieces/screen.tsx';
 import { usePorts } from '../ports.ts';
 import { readPractice } from '../practice/read.ts';
+import { HumScreen } from './hum.tsx';
 
 interface SymptomProps {
   readonly strip: preact.ComponentChildren;
@@ -49,6 +51,9 @@ export function Symptom({ strip, circuit, say, practice }: SymptomProps) {
   const [chosen, setChosen] = useState<ReadonlyMap<Telling, SeenChoice>>(new Map());
   const [open, setOpen] = useState<Telling | null>(tellings[0] ?? null);
 
+  const [measuring, setMeasuring] = useState(false);
+  const [hums, setHums] = useState<readonly Answer[]>([]);
+
   const choose = (telling: Telling, choice: SeenChoice | null) => {
     const next = new Map(chosen);
     if (choice) next.set(telling, choice);
@@ -70,10 +75,25 @@ export function Symptom({ strip, circuit, say, practice }: SymptomProps) {
     setOpen(null);
     announce(huntWords().whatIsHeardIsFilledIn);
   };
-  const answers = tellings.flatMap((telling): Answer[] => {
-    const choice = chosen.get(telling);
-    return choice ? [{ ask: telling.ask, seen: choice.seen }] : [];
-  });
+  const answers = [
+    ...tellings.flatMap((telling): Answer[] => {
+      const choice = chosen.get(telling);
+      return choice ? [{ ask: telling.ask, seen: choice.seen }] : [];
+    }),
+    ...hums,
+  ];
+  if (measuring)
+    return (
+      <HumScreen
+        strip={strip}
+        circuit={circuit}
+        onBack={() => setMeasuring(false)}
+        onAnswers={(heard) => {
+          setHums(heard);
+          setMeasuring(false);
+        }}
+      />
+    );
 
   return (
     <Screen
@@ -117,6 +137,14 @@ export function Symptom({ strip, circuit, say, practice }: SymptomProps) {
           onChoose={choose}
         />
       ))}
+      {!practice && (
+        <p class="row">
+          <button type="button" class="plain" onClick={() => setMeasuring(true)}>
+            {humWords().measureTheHum}
+          </button>
+          {hums.length > 0 && <span class="place-seen">{humWords().takenOver(hums.length)}</span>}
+        </p>
+      )}
     </Screen>
   );
 }

@@ -8,6 +8,7 @@ const bench = {
   moreLikelyThanTheRest: 'More likely than the rest',
   atTheJack: 'at the jack',
   humAHandOnPoint: (point: string) => `hum, a hand on ${point}`,
+  humAgainst: (other: string) => `hum, against ${other}`,
   theMagnetOfSite: (site: string) => `the magnet of ${site}`,
   titleAtKnobs: (title: string, knobs: number) => `${title} at ${knobs}`,
   positionSelected: (position: string) => `${position} selected`,

@@ -11,6 +11,8 @@ const drawings = {
     `${probes}, while steel is pulled off the top of the ${title}.`,
   probesToReadTheCapacitance: (probes: string, title: string) =>
     `${probes}, to read the capacitance of the ${title}.`,
+  aPhoneHearsTheHum:
+    'A cable is plugged into the output jack, a hand lies on the strings, and the phone hears the hum.',
   aCableIsPluggedIntoTheOutput: 'A cable is plugged into the output jack; listen at low volume.',
   aHandTouchesLugListenToThe: (lug: string) => `A hand touches ${lug}; listen to the hum.`,
   aMagnifierOverPlace: (place: string) => `A magnifier over ${place}.`,

@@ -7,5 +7,6 @@ const flows = {
   youEnteredShownCoilsReadThousands: (shown: string, better: string) =>
     `You entered ${shown}. Coils read thousands of ohm, so ${better} would fit. Which does the display show?`,
   theGuitar: 'the guitar',
+  potAt0: (pot: string) => `${pot} at 0`,
 };
 export const flowWords = area('flows', flows);

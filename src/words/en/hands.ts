@@ -74,6 +74,14 @@ const hands = {
       tells:
         'Grounded metal makes the hum softer. Where it gets louder, or nothing happens, a ground is missing.',
     },
+    hum: {
+      title: 'Hum by the microphone',
+      drawn: 'A phone beside the amplifier; two columns of hum, one tall and one short.',
+      what: 'How much softer or louder the hum is in one position than in another.',
+      how: 'Plug in at low volume, lay a hand on the strings, and measure both without moving guitar or phone.',
+      tells:
+        'Two coils of opposite winding take the hum away together. Where it stays, one of them is silent or turned.',
+    },
     look: {
       title: 'A close look',
       drawn: 'Four joints: smooth, lumpy, off its lug, and with solder across to the next lug.',

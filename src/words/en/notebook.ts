@@ -106,6 +106,7 @@ const notebook = {
   aTitleInWords: 'a title in words',
   theNameOfAPosition: 'the name of a position',
   aShare: 'a share',
+  aNumberOfDecibels: 'a number of decibels',
   aNumberOfOhms: 'a number of ohms',
   aNumberOfFarads: 'a number of farads',
   aNumberOfHenries: 'a number of henries',

@@ -104,6 +104,12 @@ const readings = {
     crackle: 'crackle',
   },
   hum: { up: 'hum goes up', down: 'hum goes down', same: 'hum stays' },
+  humSame: 'as loud',
+  humLouder: (decibels: string) => `${decibels} dB louder`,
+  humSofter: (decibels: string) => `${decibels} dB softer`,
+  measureTheHumAgainst: (here: string, there: string) =>
+    `A hand on the strings, measure the hum: ${here}, against ${there}.`,
+  knobStands: (pot: string, figure: number) => `${pot} at ${figure}`,
   look: {
     good: 'looks good',
     dull: 'dull or grainy joint',

@@ -9,6 +9,7 @@ export const bench: ReturnType<typeof English> = {
   moreLikelyThanTheRest: 'Waarschijnlijker dan de rest',
   atTheJack: 'bij de jack',
   humAHandOnPoint: (point) => `brom, een hand op ${point}`,
+  humAgainst: (other) => `brom, tegenover ${other}`,
   theMagnetOfSite: (site) => `de magneet van ${site}`,
   titleAtKnobs: (title, knobs) => `${naam(title)} op ${knobs}`,
   positionSelected: (position) => `${naam(position)} gekozen`,

@@ -12,6 +12,8 @@ export const drawings: ReturnType<typeof English> = {
     `${probes}, terwijl staal van de bovenkant van ${de(title)} wordt getrokken.`,
   probesToReadTheCapacitance: (probes, title) =>
     `${probes}, om de capaciteit van ${de(title)} te meten.`,
+  aPhoneHearsTheHum:
+    'Er zit een kabel in de uitgangsjack, een hand ligt op de snaren, en de telefoon hoort de brom.',
   aCableIsPluggedIntoTheOutput: 'Er zit een kabel in de uitgangsjack; luister op laag volume.',
   aHandTouchesLugListenToThe: (lug) => `Een hand raakt ${lug} aan; luister naar de brom.`,
   aMagnifierOverPlace: (place) => `Een vergrootglas boven ${place}.`,

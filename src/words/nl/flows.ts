@@ -7,4 +7,5 @@ export const flows: ReturnType<typeof English> = {
   youEnteredShownCoilsReadThousands: (shown, better) =>
     `Je voerde ${shown} in. Spoelen meten duizenden ohm, dus zou ${better} passen. Wat toont het scherm?`,
   theGuitar: 'de gitaar',
+  potAt0: (pot) => `${pot} op 0`,
 };

@@ -74,6 +74,14 @@ export const hands: ReturnType<typeof English> = {
       tells:
         'Metaal aan massa maakt de brom zachter. Wordt hij harder, of gebeurt er niets, dan ontbreekt er een massa.',
     },
+    hum: {
+      title: 'Brom met de microfoon',
+      drawn: 'Een telefoon naast de versterker; twee kolommen brom, een hoge en een lage.',
+      what: 'Hoeveel zachter of luider de brom in de ene stand is dan in een andere.',
+      how: 'Sluit aan met laag volume, leg een hand op de snaren, en meet beide zonder gitaar of telefoon te verplaatsen.',
+      tells:
+        'Twee spoelen met tegengestelde wikkeling nemen samen de brom weg. Blijft hij, dan is er een stil of omgekeerd.',
+    },
     look: {
       title: 'Goed kijken',
       drawn:

@@ -14,6 +14,7 @@ import { faults } from './faults.ts';
 import { flows } from './flows.ts';
 import { hands } from './hands.ts';
 import { home } from './home.ts';
+import { hum } from './hum.ts';
 import { hunt } from './hunt.ts';
 import { joinings } from './joinings.ts';
 import { keeping } from './keeping.ts';
@@ -48,6 +49,7 @@ export const dutch: Catalogue = {
   flows,
   hands,
   home,
+  hum,
   hunt,
   joinings,
   keeping,

@@ -105,6 +105,7 @@ export const notebook: ReturnType<typeof English> = {
   aTitleInWords: 'een titel in woorden',
   theNameOfAPosition: 'de naam van een stand',
   aShare: 'een deel',
+  aNumberOfDecibels: 'een aantal decibel',
   aNumberOfOhms: 'een aantal ohm',
   aNumberOfFarads: 'een aantal farad',
   aNumberOfHenries: 'een aantal henry',

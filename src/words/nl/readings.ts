@@ -102,6 +102,12 @@ export const readings: ReturnType<typeof English> = {
     crackle: 'gekraak',
   },
   hum: { up: 'brom gaat omhoog', down: 'brom gaat omlaag', same: 'brom blijft' },
+  humSame: 'even luid',
+  humLouder: (decibels) => `${decibels} dB luider`,
+  humSofter: (decibels) => `${decibels} dB zachter`,
+  measureTheHumAgainst: (here, there) =>
+    `Meet met een hand op de snaren de brom: ${here}, tegenover ${there}.`,
+  knobStands: (pot, figure) => `${pot} op ${figure}`,
   look: {
     good: 'ziet er goed uit',
     dull: 'doffe of korrelige soldering',
