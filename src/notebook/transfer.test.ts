@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { exportCollection, openFile } from './collection.ts';
 import { freshDevice, putDeviceAway, putRaw, tab, withReading } from './device.fixture.ts';
@@ -144,64 +143,5 @@ describe('a file that touches what is here', () => {
       ['x2', 'refused'],
       ['x3', 'refused'],
     ]);
-  });
-});
-
-describe('the file of a notebook under fire', () => {
-  const keys = [
-    'format',
-    'version',
-    'jobs',
-    'sheets',
-    'photos',
-    'drafts',
-    'id',
-    'data',
-    '__proto__',
-  ];
-  const value = fc.letrec((tie) => ({
-    any: fc.oneof(
-      { depthSize: 'small' },
-      fc.constantFrom(
-        1,
-        2,
-        'lugwise-notebook',
-        'lugwise-job',
-        'lugwise-draft',
-        '/9j/',
-        'job-1',
-        null,
-      ),
-      fc.jsonValue({ maxDepth: 1 }),
-      fc.array(tie('any'), { maxLength: 3 }),
-      fc.dictionary(fc.constantFrom(...keys), tie('any'), { maxKeys: 5 }),
-      fc.constantFrom<unknown>(fullJob(), pickupSheet()),
-    ),
-  })).any;
-
-  it('never throws: what it cannot take it refuses in one line', { timeout: 60_000 }, () => {
-    fc.assert(
-      fc.property(
-        fc.dictionary(fc.constantFrom(...keys.slice(2)), value),
-        fc.boolean(),
-        (rest, bare) => {
-          const file = openFile(
-            JSON.stringify(bare ? rest : { ...rest, format: 'lugwise-notebook', version: 1 }),
-          );
-          const sentences = file.ok
-            ? file.refused.map(({ sentence }) => sentence)
-            : [file.sentence];
-          for (const sentence of sentences) expect(sentence).toMatch(/^\S[^\n]*$/);
-        },
-      ),
-      { numRuns: 150 },
-    );
-    fc.assert(
-      fc.property(fc.oneof(fc.string({ unit: 'binary' }), fc.json()), (text) => {
-        const file = openFile(text);
-        if (!file.ok) expect(file.sentence).toMatch(/^\S[^\n]*$/);
-      }),
-      { numRuns: 150 },
-    );
   });
 });

@@ -135,12 +135,15 @@ function evaluate(node: MathNode, quantity: 'ohm' | 'farad', maths: Maths): Term
         if (fn === 'divide') return maths.divide(go(a), go(b));
         if (fn === 'bitOr') return parallel(a, b, quantity, maths);
       }
-      throw new Misread(readingWords().onlySignsAre(node.toString()));
+      throw new Misread(readingWords().onlySignsAre(asWritten(node)));
     }
     default:
-      throw new Misread(readingWords().typeValuesWith(node.toString()));
+      throw new Misread(readingWords().typeValuesWith(asWritten(node)));
   }
 }
+
+/** In a sentence, so on one line: the parts of "1; 2" stand on lines of their own. */
+const asWritten = (node: MathNode): string => node.toString().replace(/\s+/g, ' ');
 
 /** With + beside it and no brackets, || can be read in two ways; then it is not read at all. */
 function parallel(a: MathNode, b: MathNode, quantity: 'ohm' | 'farad', maths: Maths): Term {

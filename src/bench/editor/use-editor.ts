@@ -1,19 +1,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import {
-  begun,
-  did,
-  type History,
-  presentOf,
-  redid,
-  replayed,
-  undid,
-} from '../../circuit/editing/history.ts';
+import { did, presentOf, redid, undid } from '../../circuit/editing/history.ts';
 import { CircuitError } from '../../circuit/errors.ts';
 import type { WiringDraft } from '../../notebook/draft.ts';
 import { usePorts } from '../ports.ts';
-import { afterSketchAct, drawnFrom, type Sketch, type SketchAct, sketchFrom } from './sketch.ts';
-
-type Board = History<Sketch, SketchAct>;
+import { afterSketchAct, drawnFrom, type Sketch, type SketchAct } from './sketch.ts';
+import { boardFrom } from './stored-board.ts';
 
 export interface Editor {
   readonly sketch: Sketch;
@@ -28,20 +19,6 @@ export interface Editor {
   undo(): void;
   redo(): void;
   describe(words: Partial<Pick<WiringDraft, 'title' | 'access'>>): void;
-}
-
-/** The board as the draft left it, undo and redo with it; the last state alone where an act of an older app no longer fits. */
-function boardFrom({ start, done, undone, now }: WiringDraft): Board {
-  try {
-    return replayed(
-      sketchFrom(start),
-      done as readonly SketchAct[],
-      undone as readonly SketchAct[],
-      afterSketchAct,
-    );
-  } catch {
-    return begun(sketchFrom(now));
-  }
 }
 
 /** A wiring being drawn, stored after each act. */

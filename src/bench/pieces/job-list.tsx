@@ -24,7 +24,7 @@ export const JobList = ({ jobs, view, onRemoved = () => undefined }: JobListProp
           <DamagedJob job={job} sentence={job.damaged} onRemoved={onRemoved} />
         ) : (
           <a class="list-row" href={hrefOf({ at: 'job', id: job.id, view })}>
-            <span class="says">{job.title}</span>
+            <span class="says">{job.title || pieceWords().aJob}</span>
             <span class="note">
               {job.closedAt === undefined ? '' : 'closed · '}
               {job.wiring} · {job.readings} {job.readings === 1 ? 'reading' : 'readings'} ·{' '}

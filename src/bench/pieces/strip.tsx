@@ -25,7 +25,7 @@ export function Strip({ job, snapshot, say }: StripProps) {
         </svg>
       </a>
       <a class="strip-job" href={hrefOf({ at: 'job', id: job.id, view: 'record' })}>
-        <span class="strip-title">{job.title}</span>
+        <span class="strip-title">{job.title || pieceWords().aJob}</span>
         {assessment && (
           <SuspectBar
             left={assessment.liveSuspects}

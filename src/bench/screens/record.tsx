@@ -4,6 +4,7 @@ import type { Job } from '../../notebook/job.ts';
 import { formatOhms } from '../../readings/entry.ts';
 import { called } from '../../words/called.ts';
 import { deskWords } from '../../words/en/desk.ts';
+import { pieceWords } from '../../words/en/pieces.ts';
 import { dateText } from '../../words/figures.ts';
 import { failureOf } from '../failure.ts';
 import { Photos } from '../pieces/photos.tsx';
@@ -38,7 +39,7 @@ export function JobRecord({
   return (
     <Screen
       name="record"
-      title={job.title}
+      title={job.title || pieceWords().aJob}
       strip={strip}
       acts={
         <a class="main" href={hrefOf({ at: 'job', id: job.id, view: 'hunt' })}>

@@ -54,7 +54,7 @@ export function Sheets({ wanted }: { wanted: string }) {
               </div>
             ) : (
               <a class="list-row" href={hrefOf(routeOfSheet(sheet))}>
-                <span class="says">{sheet.title}</span>
+                <span class="says">{sheet.title || homeWords().aPickup}</span>
                 <span class="note">
                   {sheet.format === 'lugwise-pickup'
                     ? homeWords().itsLeads
