@@ -185,6 +185,23 @@ describe('checkCircuit', () => {
       'bridge pickup: there is no part called gone',
     ],
     [
+      'a pickup of a coil that is a pot',
+      { ...good, pickups: [{ id: 'p', title: 'bridge pickup', coils: ['volume'] }] },
+      'bad-shape',
+      'volume',
+      'bridge pickup: volume is a pot, where a coil is expected',
+    ],
+    [
+      'a pickup that names a coil twice',
+      {
+        ...good,
+        pickups: [{ id: 'p', title: 'bridge pickup', coils: ['bridgeSlug', 'bridgeSlug'] }],
+      },
+      'duplicate-name',
+      'bridgeSlug',
+      'bridge pickup: bridgeSlug belongs to a pickup already',
+    ],
+    [
       'a pickup with a plate that is not there',
       {
         ...good,

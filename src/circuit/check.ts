@@ -2,6 +2,7 @@ import { circuitWords } from '../words/en/circuit.ts';
 import type { Circuit, Setting } from './circuit.ts';
 import { CircuitError } from './errors.ts';
 import { isPartKind, kindOf } from './parts/index.ts';
+import type { PartId } from './parts/part.ts';
 
 const NAME = /^[A-Za-z][A-Za-z0-9_-]{0,39}$/;
 
@@ -41,7 +42,6 @@ export function checkCircuit(circuit: Circuit): void {
     kindOf(part).check(part);
     for (const lug of kindOf(part).lugs(part)) lugs.add(`${part.id}.${lug}`);
   }
-  const ids = new Set(circuit.parts.map((part) => part.id));
   for (const lead of circuit.leads) {
     claim(lead.id, circuitWords().aLead);
     for (const end of [lead.from, lead.to])
@@ -64,15 +64,38 @@ export function checkCircuit(circuit: Circuit): void {
         circuitWords().leadLeadKindIsNoKindOf(lead.id, String(lead.kind)),
       );
   }
+  const kinds = new Map(circuit.parts.map((part) => [part.id, part.kind]));
+  const owned = new Set<string>();
   for (const pickup of circuit.pickups) {
     claim(pickup.id, circuitWords().aPickup);
-    for (const id of [...pickup.coils, pickup.plate, pickup.cover])
-      if (id !== undefined && !ids.has(id))
+    const { coils, plate, cover, title } = pickup;
+    const members = [
+      ...coils.map((id: PartId) => [id, 'coil'] as const),
+      ...[plate, cover].map((id) => [id, 'metal'] as const),
+    ];
+    for (const [id, kind] of members) {
+      if (id === undefined) continue;
+      const got = kinds.get(id);
+      if (got === undefined)
         throw new CircuitError(
           'unknown-part',
           id,
-          circuitWords().pickupThereIsNoPartCalled(pickup.title, id),
+          circuitWords().pickupThereIsNoPartCalled(title, id),
         );
+      if (got !== kind)
+        throw new CircuitError(
+          'bad-shape',
+          id,
+          circuitWords().pickupPartIsOfAnotherKind(title, id, got, kind),
+        );
+      if (owned.has(id))
+        throw new CircuitError(
+          'duplicate-name',
+          id,
+          circuitWords().pickupPartBelongsToAPickupAlready(title, id),
+        );
+      owned.add(id);
+    }
   }
 }
 

@@ -17,6 +17,10 @@ const circuit = {
   leadLeadKindIsNoKindOf: (lead: string, kind: string) =>
     `lead ${lead}: "${kind}" is no kind of lead`,
   aPickup: 'a pickup',
+  pickupPartIsOfAnotherKind: (pickup: string, id: string, got: string, kind: string) =>
+    `${pickup}: ${id} is a ${got}, where a ${kind} is expected`,
+  pickupPartBelongsToAPickupAlready: (pickup: string, id: string) =>
+    `${pickup}: ${id} belongs to a pickup already`,
   pickupThereIsNoPartCalled: (pickup: string, id: string) =>
     `${pickup}: there is no part called ${id}`,
   theSettingNamesASwitchIdThat: (id: string) =>

@@ -18,6 +18,10 @@ export const circuit: ReturnType<typeof English> = {
   leadLeadRunsFromFromToItself: (lead, from) => `draad ${lead} loopt van ${from} naar zichzelf`,
   leadLeadKindIsNoKindOf: (lead, kind) => `draad ${lead}: "${kind}" is geen soort draad`,
   aPickup: 'een element',
+  pickupPartIsOfAnotherKind: (pickup, id, got, kind) =>
+    `${naam(pickup)}: ${id} is een ${got}, terwijl een ${kind} wordt verwacht`,
+  pickupPartBelongsToAPickupAlready: (pickup, id) =>
+    `${naam(pickup)}: ${id} hoort al bij een element`,
   pickupThereIsNoPartCalled: (pickup, id) => `${naam(pickup)}: er is geen onderdeel dat ${id} heet`,
   theSettingNamesASwitchIdThat: (id) =>
     `de stand noemt een schakelaar "${id}" die deze gitaar niet heeft`,
