@@ -24,15 +24,17 @@ export const coils: FaultFamily = {
         const inside = circuit.leads
           .filter((lead) => lead.kind === 'pickup' && lead.from.startsWith(`${id}.`))
           .map((lead) => `${lead.id}@from`);
+        const kilohms = figure(Math.round(coil.ohms.nominal / 100) / 10);
         const remedy: Remedy = {
           key: `coil:${id}`,
           title: faultWords().mendOrReplaceTheCoilCoil(coil.title),
           steps: [
+            faultWords().firstReadTheCoilAlone(kilohms),
             faultWords().takeThePickupOutAndFollow,
             faultWords().reheatBrieflyTheJointsWhere,
             faultWords().ifItStillReadsOpenOrToo,
           ],
-          proof: faultWords().theCoilReadsAbout(figure(Math.round(coil.ohms.nominal / 100) / 10)),
+          proof: faultWords().theCoilReadsAbout(kilohms),
         };
         const common = { family: 'coils', sites: [winding, ...inside], remedy };
         found.push(

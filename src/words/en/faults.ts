@@ -27,6 +27,8 @@ const faults = {
   thePartIsOpenInside: (part: string) => `the ${part} is open inside`,
   thePartHasAnotherValue: (part: string) => `the ${part} has another value`,
   mendOrReplaceTheCoilCoil: (coil: string) => `Mend or replace the coil: ${coil}`,
+  firstReadTheCoilAlone: (kilohms: string) =>
+    `First lift one of its leads and read the coil alone. At about ${kilohms} kΩ it is whole, and the fault lies elsewhere: go back and enter it as your own reading.`,
   takeThePickupOutAndFollow:
     'Take the pickup out and follow its leads: one may be broken inside its cover.',
   reheatBrieflyTheJointsWhere:

@@ -30,6 +30,8 @@ export const faults: ReturnType<typeof English> = {
   thePartIsOpenInside: (part) => `${de(part)} is vanbinnen open`,
   thePartHasAnotherValue: (part) => `${de(part)} heeft een andere waarde`,
   mendOrReplaceTheCoilCoil: (coil) => `Herstel of vervang de spoel: ${naam(coil)}`,
+  firstReadTheCoilAlone: (kilohms) =>
+    `Maak eerst een van de draden los en meet de spoel alleen. Bij ongeveer ${kilohms} kΩ is ze heel, en zit de fout ergens anders: ga terug en voer het in als eigen meting.`,
   takeThePickupOutAndFollow:
     'Haal het element eruit en volg zijn draden: er kan er een onder de mantel gebroken zijn.',
   reheatBrieflyTheJointsWhere:
