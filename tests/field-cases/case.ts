@@ -32,9 +32,19 @@ export interface Step {
   readonly position?: string;
   readonly lifted?: readonly string[];
   readonly plug?: 'in';
+  readonly knobs?: Readonly<Record<string, number>>;
   readonly seen: Seen;
 }
 type DistributiveOmit<T, K extends keyof T> = T extends unknown ? Omit<T, K> : never;
+
+/** A case put to the engine from what was heard alone, with the guitar shut. */
+export interface EarReplay {
+  readonly id: string;
+  readonly wiring: string;
+  readonly heard: readonly Step[];
+  readonly resolved: readonly string[];
+  readonly note: string;
+}
 
 /** How a case is put to the engine: which starting wiring stands for the guitar, and what was told. */
 export interface Replay {

@@ -1,13 +1,16 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { byEar } from './by-ear.ts';
 import { fieldCases } from './case.ts';
-import { allOutcomes, type Outcome } from './replay.ts';
+import { allOutcomes, type EarOutcome, earOutcomes, type Outcome } from './replay.ts';
 import { notReplayed, replays } from './replays.ts';
 import { fieldCaseDocument } from './table.ts';
 
 let outcomes: ReadonlyMap<string, readonly Outcome[]>;
+let heard: readonly EarOutcome[];
 beforeAll(() => {
   outcomes = allOutcomes();
+  heard = earOutcomes();
 }, 300_000);
 
 describe('the field cases', () => {
@@ -38,9 +41,20 @@ describe('the field cases', () => {
     }
   });
 
+  it('are put by ear with no meter, and with the repair that the full replay has', () => {
+    for (const { id, heard, resolved, wiring } of byEar) {
+      expect(
+        heard.map(({ seen }) => seen.kind).filter((kind) => !/listen|touch/.test(kind)),
+      ).toEqual([]);
+      const full = replays.find((replay) => replay.id === id);
+      if (full)
+        expect({ resolved, wiring }, id).toEqual({ resolved: full.resolved, wiring: full.wiring });
+    }
+  });
+
   it('give the document that is committed: run npm run -s field-cases after a change of the engine', () => {
     const committed = readFileSync(new URL('../../docs/field-cases.md', import.meta.url), 'utf8');
-    expect(fieldCaseDocument(outcomes)).toBe(committed);
+    expect(fieldCaseDocument(outcomes, heard)).toBe(committed);
   });
 });
 

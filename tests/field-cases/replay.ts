@@ -5,7 +5,8 @@ import { ohms } from '../../src/circuit/units.ts';
 import { assess } from '../../src/diagnosis/assess.ts';
 import type { Assessment } from '../../src/diagnosis/assessment.ts';
 import type { Ask, Meter, Reading } from '../../src/readings/reading.ts';
-import type { Replay, Step } from './case.ts';
+import { byEar } from './by-ear.ts';
+import type { EarReplay, Replay, Step } from './case.ts';
 import { replays } from './replays.ts';
 
 /** A meter of the trade; the cases do not tell theirs. */
@@ -33,13 +34,38 @@ function outcomesOf(replay: Replay): readonly Outcome[] {
         refused: [],
         repairs: [],
       });
-      const place = assessment.suspects.findIndex(({ repair }) => replay.resolved.includes(repair));
-      return { replay, steps, assessment, rank: place < 0 ? null : place + 1 };
+      return { replay, steps, assessment, rank: rankIn(assessment, replay.resolved) };
     },
   );
 }
 
-function circuitOf({ wiring, values, id }: Replay): Circuit {
+export interface EarOutcome {
+  readonly replay: EarReplay;
+  readonly assessment: Assessment;
+  readonly rank: number | null;
+}
+
+/** What the engine makes of the symptom alone, before any meter and with the guitar shut. Printed values are those of the wiring. */
+export const earOutcomes = (): readonly EarOutcome[] =>
+  byEar.map((replay) => {
+    const circuit = circuitOf({ ...replay, values: {} });
+    const assessment = assess({
+      circuit,
+      meter,
+      access: 'closed',
+      readings: replay.heard.map((step, at) => readingOf(circuit, step, at)),
+      refused: [],
+      repairs: [],
+    });
+    return { replay, assessment, rank: rankIn(assessment, replay.resolved) };
+  });
+
+function rankIn({ suspects }: Assessment, resolved: readonly string[]): number | null {
+  const place = suspects.findIndex(({ repair }) => resolved.includes(repair));
+  return place < 0 ? null : place + 1;
+}
+
+function circuitOf({ wiring, values, id }: Pick<Replay, 'wiring' | 'values' | 'id'>): Circuit {
   const start = startingWirings.find((one) => one.id === wiring);
   if (!start) throw new RangeError(`${id}: there is no starting wiring called ${wiring}`);
   const circuit = start.build();
@@ -61,6 +87,7 @@ function readingOf(circuit: Circuit, step: Step, at: number): Reading {
   const rest = restingSetting(circuit);
   const setting = {
     ...rest,
+    knobs: { ...rest.knobs, ...step.knobs },
     positions: step.position === undefined ? rest.positions : { selector: step.position },
     plug: step.plug ?? rest.plug,
     lifted: step.lifted ?? [],

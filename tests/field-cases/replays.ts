@@ -16,13 +16,13 @@ const between = (
   value: number | 'open',
   more: { readonly lifted?: readonly string[]; readonly position?: string } = {},
 ): Step => ({ ask: { kind: 'ohms', red, black }, seen: figure(value), ...more });
-const heard = (position: string, how: Heard): Step => ({
+export const heard = (position: string, how: Heard): Step => ({
   ask: { kind: 'listen' },
   position,
   plug: 'in',
   seen: { kind: 'listen', heard: how },
 });
-const touched = (metal: string, hum: 'up' | 'down' | 'same'): Step => ({
+export const touched = (metal: string, hum: 'up' | 'down' | 'same'): Step => ({
   ask: { kind: 'touch', metal },
   plug: 'in',
   seen: { kind: 'touch', hum },

@@ -1,6 +1,6 @@
 import type { Assessment } from '../../src/diagnosis/assessment.ts';
 import { type FieldCase, fieldCases } from './case.ts';
-import type { Outcome } from './replay.ts';
+import type { EarOutcome, Outcome } from './replay.ts';
 import { notReplayed, replays } from './replays.ts';
 
 /** How many repairs are printed, and from which probability on. */
@@ -67,8 +67,59 @@ function block(outcomes: readonly Outcome[]): string {
   return lines.join('\n');
 }
 
+/** What was told, each with where the controls stood. */
+const heardText = ({ readings }: Assessment): string =>
+  readings
+    .map(({ measuredText, ask }) => {
+      const at = [
+        ...Object.values(ask.setting.positions),
+        ...(ask.kind === 'touch' ? [ask.metal] : []),
+        ...Object.entries(ask.setting.knobs)
+          .filter(([, figure]) => figure !== 10)
+          .map(([knob, figure]) => `${knob} at ${figure}`),
+      ].join(', ');
+      return at ? `${measuredText} (${at})` : measuredText;
+    })
+    .join('; ');
+
+function byEarAlone(outcomes: readonly EarOutcome[]): string {
+  const within = (most: number) =>
+    outcomes.filter(({ rank }) => rank !== null && rank <= most).length;
+  return [
+    '## From the symptom alone',
+    '',
+    'Cases whose symptom is told by ear, put to the engine with nothing but that, before any meter and with the guitar shut',
+    '(`tests/field-cases/by-ear.ts`). The rank is that of the resolved fault among the repairs; ways to be that sound alike share a',
+    'rank by their prior alone, so a low rank here says where the hunt begins, not where it ends.',
+    '',
+    `Of ${outcomes.length} cases the repair that mended it leads in ${within(1)}, is among the first three in ${within(3)} and among the first ten in ${within(10)}.`,
+    '',
+    '| case | told by ear | resolved fault | leads | its share | rank of the resolved fault | of repairs | taken for granted |',
+    '|---|---|---|---|---|---|---|---|',
+    ...outcomes.map(({ replay, assessment, rank }) => {
+      const { suspects } = assessment;
+      const [lead] = suspects;
+      const own = rank === null ? undefined : suspects[rank - 1];
+      return `| ${[
+        replay.id,
+        cell(heardText(assessment)),
+        cell(caseOf(replay.id).resolved_fault),
+        lead ? `\`${lead.repair}\` ${percent(lead.probability)}` : '',
+        own ? percent(own.probability) : '-',
+        rank ?? '-',
+        suspects.length,
+        cell(replay.note),
+      ].join(' | ')} |`;
+    }),
+    '',
+  ].join('\n');
+}
+
 /** The whole document, from the cases and what the engine says to them. */
-export function fieldCaseDocument(outcomes: ReadonlyMap<string, readonly Outcome[]>): string {
+export function fieldCaseDocument(
+  outcomes: ReadonlyMap<string, readonly Outcome[]>,
+  heard: readonly EarOutcome[],
+): string {
   const all = [...outcomes.values()];
   const finals = all.map((outcomes) => outcomes.at(-1) as Outcome);
   const first = finals.filter(({ rank }) => rank === 1).length;
@@ -91,6 +142,7 @@ export function fieldCaseDocument(outcomes: ReadonlyMap<string, readonly Outcome
     '|---|---|---|---|---|---|',
     ...summary,
     '',
+    byEarAlone(heard),
     '## One by one',
     '',
     ...all.map(block),
