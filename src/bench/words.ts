@@ -1,4 +1,5 @@
 import type { Circuit } from '../circuit/circuit.ts';
+import { EVERYWHERE } from '../circuit/edit.ts';
 import { jointTitle, pointTitle, siteTitle } from '../circuit/names.ts';
 import { layoutOf } from '../circuit/netlist.ts';
 import { potsOf, restingSetting, settingKey } from '../circuit/setting.ts';
@@ -133,6 +134,7 @@ function kindWords(circuit: Circuit, ask: Extract<Ask, { red: string }>, place: 
     case 'tap':
       return benchWords().tapAt(siteWords(circuit, ask.coil), place);
     case 'flex':
+      if (ask.site === EVERYWHERE) return benchWords().allMovedAt(place);
       return benchWords().movingAt(siteWords(circuit, ask.site), place);
   }
 }

@@ -60,8 +60,10 @@ export function parseOhms(text: string): OhmsEntry {
     return refuse(readingWords().typeWhatTheDisplayShowsIf);
   }
   const word = entry.toLowerCase().replace(/ /g, '');
-  if (OPEN_WORDS.has(word)) return { ok: true, ohms: 'open' };
-  if (ZERO_OR_OPEN_WORDS.has(word)) return zeroOrOpen(entry);
+  if (OPEN_WORDS.has(word) || readingWords().openWords.includes(word))
+    return { ok: true, ohms: 'open' };
+  if (ZERO_OR_OPEN_WORDS.has(word) || readingWords().zeroOrOpenWords.includes(word))
+    return zeroOrOpen(entry);
   if (word === 'zero') return { ok: true, ohms: ohms(0) };
   if (word === '1' || word === '1.') return overRangeOrOne();
   // A three-digit code with a K behind it would be kilohms here: the letter counts behind a decimal letter alone.

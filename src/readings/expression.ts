@@ -26,7 +26,8 @@ class Misread extends Error {}
  */
 export async function enterOhms(text: string): Promise<OhmsEntry> {
   const short = parseOhms(text);
-  if (short.ok || short.choices.length > 0 || !ARITHMETIC.test(text)) return short;
+  if (short.ok || short.choices.length > 0 || !ARITHMETIC.test(readingWords().sumInEnglish(text)))
+    return short;
   return await calculated(text, 'ohm', (value) =>
     value <= 1e9
       ? { ok: true, ohms: ohms(value) }
@@ -37,7 +38,8 @@ export async function enterOhms(text: string): Promise<OhmsEntry> {
 /** As `enterOhms`, for capacitance: in series capacitors share, in parallel they add. */
 export async function enterFarads(text: string): Promise<FaradsEntry> {
   const short = parseFarads(text);
-  if (short.ok || short.choices.length > 0 || !ARITHMETIC.test(text)) return short;
+  if (short.ok || short.choices.length > 0 || !ARITHMETIC.test(readingWords().sumInEnglish(text)))
+    return short;
   return await calculated(text, 'farad', (value) =>
     value > 0 && value <= 1e-3
       ? { ok: true, farads: farads(value) }
@@ -63,7 +65,8 @@ async function calculated<Entry>(
 
 /** "A and B in series", "3 x A in parallel", or plain arithmetic. */
 function total(text: string, quantity: 'ohm' | 'farad', maths: Maths): Term {
-  const [, list, how] = /^(.*\S)\s+in\s+(series|parallel)\s*$/i.exec(text) ?? [];
+  const [, list, how] =
+    /^(.*\S)\s+in\s+(series|parallel)\s*$/i.exec(readingWords().sumInEnglish(text)) ?? [];
   if (list === undefined || how === undefined) return arithmetic(text, quantity, maths);
   const adds = (how.toLowerCase() === 'series') === (quantity === 'ohm');
   const parts = list.split(/\s+and\s+|;|,\s/i).flatMap((item) => copies(item, quantity, maths));

@@ -1,6 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { afterEach, describe, expect, it } from 'vitest';
 import { parseOhms } from '../../src/readings/entry.ts';
+import { enterOhms } from '../../src/readings/expression.ts';
 import { hold } from '../../src/words/area.ts';
 import { faultWords } from '../../src/words/en/faults.ts';
 import { speakIn } from '../../src/words/speak.ts';
@@ -41,6 +42,26 @@ describe('figures as they are typed', () => {
       expect(parseOhms(text)).toEqual({ ok: true, ohms: 7850 });
     },
   );
+
+  it('are summed in the words of the language, and in English', async () => {
+    await speakIn(dutch);
+    for (const sum of ['2x220k in serie', '2x220k in series', '100k en 340k in serie'])
+      expect(await enterOhms(sum)).toEqual({ ok: true, ohms: 440e3 });
+    for (const sum of ['2x220k parallel', '220k en 220k in parallel'])
+      expect(await enterOhms(sum)).toEqual({ ok: true, ohms: 110e3 });
+    await speakIn({ language: 'en', locale: 'en' });
+    expect(await enterOhms('2x220k in serie')).toMatchObject({ ok: false });
+  });
+
+  it('that are none are open in the words of the language', async () => {
+    expect(parseOhms('geen getal')).toMatchObject({ ok: false });
+    await speakIn(dutch);
+    expect(parseOhms('geen getal')).toEqual({ ok: true, ohms: 'open' });
+    expect(parseOhms('niets')).toMatchObject({
+      ok: false,
+      choices: [{ value: 'open' }, { value: 0 }],
+    });
+  });
 
   it('are asked about where the other sign may group thousands', async () => {
     expect(parseOhms('1.500')).toEqual({ ok: true, ohms: 1.5 });

@@ -67,5 +67,8 @@ describe('titles that are data of the app', () => {
     expect(de("bridge pickup's screw coil")).toBe('de schroefspoel van het brugelement');
     expect(de('Bertha')).toBe('Bertha');
     expect(naam('old one')).toBe('old one');
+    expect(de('element op de mat')).toBe('het element op de mat');
+    expect(de('striped groen lead')).toBe('de draad (groen, gestreept)');
+    expect(de('joined pair wit')).toBe('het verbonden paar (wit)');
   });
 });

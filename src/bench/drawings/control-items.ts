@@ -1,6 +1,7 @@
 import type { Circuit, Setting } from '../../circuit/circuit.ts';
 import type { Pot, Switch } from '../../circuit/parts/part.ts';
 import { called } from '../../words/called.ts';
+import { figure } from '../../words/figures.ts';
 
 export interface SwitchState {
   readonly part: Switch;
@@ -84,4 +85,4 @@ export function controlItems(
 }
 
 /** "7" or "2.5". */
-export const knobFigure = (figure: number): string => String(Math.round(figure * 10) / 10);
+export const knobFigure = (at: number): string => figure(at, { maximumFractionDigits: 1 });

@@ -39,7 +39,7 @@ describe('the controls', () => {
       'to 0 volume',
       '10 neck tone',
       '10 middle tone',
-      'to in cable',
+      'plug in cable',
     ]);
   });
 

@@ -69,7 +69,13 @@ function Control({ item, leftHanded }: { item: ControlItem; leftHanded: boolean 
     }
     case 'plug':
       return (
-        <Cell width={40} title={drawingWords().cable} state={item.plug} moved={item.moved}>
+        <Cell
+          width={40}
+          title={drawingWords().cable}
+          state={drawingWords()[item.moved ? 'movePlug' : 'plug'][item.plug]}
+          moved={item.moved}
+          asWritten
+        >
           <PlugFigure plug={item.plug} moved={item.moved} />
         </Cell>
       );
@@ -82,10 +88,12 @@ function Cell(props: {
   title: string;
   state: string;
   moved: boolean;
+  /** The state says itself what is to be done. */
+  asWritten?: boolean;
   second?: { text: string; moved: boolean } | undefined;
   children: ComponentChildren;
 }) {
-  const { width, title, state, moved, second } = props;
+  const { width, title, state, moved, asWritten = false, second } = props;
   return (
     <li
       style={{
@@ -97,9 +105,14 @@ function Cell(props: {
       }}
     >
       <span style={{ display: 'flex', justifyContent: 'center' }}>{props.children}</span>
-      <State text={state} moved={moved} />
-      {second && <State text={second.text} moved={second.moved} />}
-      <span style={{ display: 'block', color: SOFT }}>{title}</span>
+      <State text={moved && !asWritten ? drawingWords().toText(state) : state} moved={moved} />
+      {second && (
+        <State
+          text={second.moved ? drawingWords().toText(second.text) : second.text}
+          moved={second.moved}
+        />
+      )}
+      <span style={{ display: 'block', color: SOFT }}>{drawingWords().breakable(title)}</span>
     </li>
   );
 }
@@ -116,7 +129,7 @@ function State({ text, moved }: { text: string; moved: boolean }) {
         textUnderlineOffset: '2px',
       }}
     >
-      {moved ? drawingWords().toText(text) : text}
+      {text}
     </span>
   );
 }

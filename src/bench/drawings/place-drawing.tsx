@@ -1,6 +1,7 @@
 import type { Circuit } from '../../circuit/circuit.ts';
 import type { SiteId } from '../../circuit/edit.ts';
 import type { PartId } from '../../circuit/parts/part.ts';
+import { commonWords } from '../../words/en/common.ts';
 import { drawingWords } from '../../words/en/drawings.ts';
 import { placeWords } from './describe.ts';
 import { PanelRows } from './panel-rows.tsx';
@@ -20,7 +21,7 @@ export function PlaceDrawing({
   const shown = [...new Set(sites)].slice(0, 2);
   if (shown.length === 0) return null;
   const words = drawingWords().aMagnifierOverMap(
-    shown.map((site) => placeWords(circuit, site)).join(' and '),
+    commonWords().and(shown.map((site) => placeWords(circuit, site))),
   );
   return <PanelRows rows={placesScene(circuit, shown, lie)} words={words} />;
 }

@@ -1,5 +1,6 @@
 import type { Circuit } from '../../circuit/circuit.ts';
 import type { Ask } from '../../readings/reading.ts';
+import { called } from '../../words/called.ts';
 import { drawingWords } from '../../words/en/drawings.ts';
 import { describeAsk } from './describe.ts';
 import { wrapWords } from './geometry.ts';
@@ -19,7 +20,7 @@ export function ProbeDrawing({ circuit, ask, lie }: { circuit: Circuit; ask: Ask
     return at
       ? wrapWords(
           drawingWords().liftedColourAtLug(
-            at.lead.colour ?? drawingWords().theLead,
+            at.lead.colour ? called(at.lead.colour) : drawingWords().theLead,
             lugWords(circuit, at.lug),
           ),
           40,

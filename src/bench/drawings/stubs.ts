@@ -1,4 +1,5 @@
 import type { Circuit, JointId, Lead, LugRef } from '../../circuit/circuit.ts';
+import { called } from '../../words/called.ts';
 import { drawingWords } from '../../words/en/drawings.ts';
 import { type Box, outward, type Point, point } from './geometry.ts';
 import { BEYOND_JOINT, type Link, linkBetween } from './links.ts';
@@ -59,8 +60,11 @@ export function stubsOf(
       const isLifted = lifted.includes(joint);
       const pitch = Math.min(13, 96 / Math.max(1, list.length - 1));
       const aside = (i - (list.length - 1) / 2) * pitch + (spot.dodge ?? 0);
-      const words =
-        lead.colour ?? (named.has(joint) || isLifted ? farEndWords(circuit, lead, end) : '');
+      const words = lead.colour
+        ? called(lead.colour)
+        : named.has(joint) || isLifted
+          ? farEndWords(circuit, lead, end)
+          : '';
       drafts.push({
         lead,
         joint,
@@ -70,8 +74,8 @@ export function stubsOf(
         aside,
         text: isLifted
           ? lead.colour
-            ? drawingWords().colourLifted(lead.colour)
-            : 'lifted'
+            ? drawingWords().colourLifted(called(lead.colour))
+            : drawingWords().lifted
           : words,
       });
     }

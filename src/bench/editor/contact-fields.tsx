@@ -8,6 +8,7 @@ import {
 } from '../../circuit/editing/contacts.ts';
 import { MOST } from '../../circuit/limits.ts';
 import type { Switch } from '../../circuit/parts/part.ts';
+import { called } from '../../words/called.ts';
 import { editorWords } from '../../words/en/editor.ts';
 import { capital } from '../words.ts';
 
@@ -38,7 +39,7 @@ export function ContactFields({ part, onPart }: ContactFieldsProps) {
       </div>
       {part.positions.map(({ name, title, joins }, at) => (
         <fieldset key={name} class="joins">
-          <legend>{editorWords().positionJoins(capital(title))}</legend>
+          <legend>{editorWords().positionJoins(capital(called(title)))}</legend>
           {joins.length === 0 && <p class="soft">{editorWords().joinsNothing}</p>}
           <ul>
             {joins.map(([a, b]) => (

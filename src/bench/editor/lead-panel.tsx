@@ -14,10 +14,7 @@ interface LeadPanelProps {
   onClose(): void;
 }
 
-/** Colours that insulation comes in; what is seen counts, and anything can be typed. */
-const colours = ['black', 'white', 'red', 'green', 'yellow', 'blue', 'brown', 'grey', 'bare'];
-
-/** One lead: its colour as seen, its ends, whether it is a wire at all. */
+/** One lead: its colour as seen, in any words, its ends, whether it is a wire at all. */
 export function LeadPanel({ circuit, lead: id, onAct, onTake, onClose }: LeadPanelProps) {
   const lead = circuit.leads.find((one) => one.id === id);
   const [typed, setTyped] = useState(lead?.colour ?? '');
@@ -44,7 +41,7 @@ export function LeadPanel({ circuit, lead: id, onAct, onTake, onClose }: LeadPan
             />
           </label>
           <div class="colours">
-            {colours.map((colour) => (
+            {editorWords().colours.map((colour) => (
               <button
                 key={colour}
                 type="button"

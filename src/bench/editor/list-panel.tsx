@@ -40,10 +40,7 @@ export function ListPanel({
             <summary>
               <span>
                 {called(part.title)}{' '}
-                <span class="note">
-                  {lugs.length} {lugs.length === 1 ? 'lug' : 'lugs'}, {leads}{' '}
-                  {leads === 1 ? 'lead' : 'leads'}
-                </span>
+                <span class="note">{editorWords().lugsAndLeads(lugs.length, leads)}</span>
               </span>
             </summary>
             <button type="button" class="quiet" onClick={() => onPart(part.id)}>
@@ -68,7 +65,7 @@ export function ListPanel({
                       <li key={lead.id}>
                         <button type="button" class="quiet" onClick={() => onLead(lead.id)}>
                           {lead.colour
-                            ? editorWords().colourTo(lead.colour, lugWords(circuit, other))
+                            ? editorWords().colourTo(called(lead.colour), lugWords(circuit, other))
                             : editorWords().to(lugWords(circuit, other))}
                         </button>
                       </li>

@@ -23,10 +23,10 @@ interface PartPanelProps {
 /** Units that a part goes by one press. */
 const NUDGE = 4 * GRID;
 const ways = [
-  { words: 'left', sign: '←', x: -NUDGE, y: 0 },
-  { words: 'up', sign: '↑', x: 0, y: -NUDGE },
-  { words: 'down', sign: '↓', x: 0, y: NUDGE },
-  { words: 'right', sign: '→', x: NUDGE, y: 0 },
+  { words: 'moveLeft', sign: '←', x: -NUDGE, y: 0 },
+  { words: 'moveUp', sign: '↑', x: 0, y: -NUDGE },
+  { words: 'moveDown', sign: '↓', x: 0, y: NUDGE },
+  { words: 'moveRight', sign: '→', x: NUDGE, y: 0 },
 ] as const;
 
 /** One part, or the pickup that it belongs to: what it is called and is, what it is worth, where it stands. */
@@ -74,7 +74,7 @@ export function PartPanel({ circuit, places, part: id, onAct, onMove, onClose }:
             key={words}
             type="button"
             class="plain step"
-            aria-label={editorWords().moveItWords(words)}
+            aria-label={editorWords()[words]}
             onClick={() => place && put({ x: place.x + x, y: place.y + y })}
           >
             {sign}

@@ -34,7 +34,7 @@ export function TrayPanel({ circuit, onPiece, onClose }: TrayPanelProps) {
                 }}
               >
                 <span class="says">{called(one.title)}</span>
-                {one.note && <span class="note">{one.note}</span>}
+                {one.note && <span class="note">{called(one.note)}</span>}
               </button>
             </li>
           ))}

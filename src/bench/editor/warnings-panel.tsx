@@ -25,7 +25,9 @@ export function WarningList({ findings, shown, onShow }: Omit<WarningsPanelProps
   if (warnings.length === 0)
     return (
       <p class="soft">
-        {findings.is === 'looking' ? 'Looking …' : editorWords().nothingEveryLugAndControl}
+        {findings.is === 'looking'
+          ? editorWords().looking
+          : editorWords().nothingEveryLugAndControl}
       </p>
     );
   return (

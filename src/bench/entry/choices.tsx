@@ -105,9 +105,9 @@ export function choicesFor(
       ];
     case 'tap':
       return [
-        { says: '−', note: 'minus', seen: { kind, swing: 'minus' } },
-        { says: '0', note: 'nothing', seen: { kind, swing: 'nothing' } },
-        { says: '+', note: 'plus', seen: { kind, swing: 'plus' } },
+        { says: '−', note: entryWords().swing.minus, seen: { kind, swing: 'minus' } },
+        { says: '0', note: entryWords().swing.nothing, seen: { kind, swing: 'nothing' } },
+        { says: '+', note: entryWords().swing.plus, seen: { kind, swing: 'plus' } },
       ];
     case 'touch':
       return [

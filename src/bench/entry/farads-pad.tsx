@@ -3,10 +3,10 @@ import { enterFarads } from '../../readings/expression.ts';
 import { entryWords } from '../../words/en/entry.ts';
 import { NumberPad, type UnitKey } from './number-pad.tsx';
 
-const units: readonly UnitKey[] = [
-  { key: 'n', says: 'n, nanofarad' },
-  { key: 'p', says: 'p, picofarad' },
-  { key: 'u', says: 'µ, microfarad', face: 'µ' },
+const units = (): readonly UnitKey[] => [
+  { key: 'n', says: entryWords().nanofarad },
+  { key: 'p', says: entryWords().picofarad },
+  { key: 'u', says: entryWords().microfarad, face: 'µ' },
 ];
 
 interface FaradsPadProps {
@@ -21,7 +21,7 @@ export const FaradsPad = ({ typed, onType, onFarads }: FaradsPadProps) => (
     <NumberPad
       label={entryWords().capacitance}
       typed={typed}
-      units={units}
+      units={units()}
       shown={(text) => text.replace(/([npu]?)$/, (unit) => ` ${unit === 'u' ? 'µ' : unit}F`)}
       parse={async (text) => {
         const entry = await enterFarads(text);

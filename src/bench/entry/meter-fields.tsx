@@ -1,6 +1,7 @@
 import { ohms } from '../../circuit/units.ts';
 import type { Meter } from '../../readings/reading.ts';
 import { entryWords } from '../../words/en/entry.ts';
+import { figure } from '../../words/figures.ts';
 
 /** A hand meter of the cheaper sort: 1 % of reading, 0.3 ohm of leads, 20 Mohm at most. Common practice, no source. */
 export const usualMeter: Meter = { accuracy: 0.01, leads: ohms(0.3), limit: ohms(20e6) };
@@ -50,7 +51,7 @@ export const MeterFields = ({ meter, onMeter }: MeterFieldsProps) => (
       >
         {withOwn(accuracies, meter.accuracy).map((share) => (
           <option key={share} value={String(share)}>
-            {Math.round(1000 * share) / 10} %
+            {figure(100 * share, { maximumFractionDigits: 1 })} %
           </option>
         ))}
       </select>
@@ -65,7 +66,7 @@ export const MeterFields = ({ meter, onMeter }: MeterFieldsProps) => (
       >
         {withOwn(leads, meter.leads).map((value) => (
           <option key={value} value={String(value)}>
-            {value} Ω
+            {figure(value)} Ω
           </option>
         ))}
       </select>

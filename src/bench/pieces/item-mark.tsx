@@ -9,7 +9,13 @@ const marks = {
     path: 'M8.5 3 A5.5 5.5 0 1 0 8.51 3 Z',
     look: 'open',
   },
-  fits: { word: 'passed', path: 'M3 9 L7 13 L14 4', look: 'fits' },
+  fits: {
+    get word() {
+      return pieceWords().passed;
+    },
+    path: 'M3 9 L7 13 L14 4',
+    look: 'fits',
+  },
   again: {
     get word() {
       return pieceWords().onceMore;
@@ -17,7 +23,13 @@ const marks = {
     path: 'M2 10 C5 4 7 4 8.5 8.5 S12 13 15 7',
     look: 'doubtful',
   },
-  failed: { word: 'off', path: 'M4 4 L13 13 M13 4 L4 13', look: 'off' },
+  failed: {
+    get word() {
+      return pieceWords().off;
+    },
+    path: 'M4 4 L13 13 M13 4 L4 13',
+    look: 'off',
+  },
 } as const;
 
 /** Ring, tick, wave or cross with its word: the colour only repeats it. */

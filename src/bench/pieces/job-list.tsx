@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { JobSummary } from '../../notebook/index.ts';
+import { called } from '../../words/called.ts';
 import { pieceWords } from '../../words/en/pieces.ts';
 import { dateText } from '../../words/figures.ts';
 import { failureOf } from '../failure.ts';
@@ -26,8 +27,8 @@ export const JobList = ({ jobs, view, onRemoved = () => undefined }: JobListProp
           <a class="list-row" href={hrefOf({ at: 'job', id: job.id, view })}>
             <span class="says">{job.title || pieceWords().aJob}</span>
             <span class="note">
-              {job.closedAt === undefined ? '' : 'closed · '}
-              {job.wiring} · {job.readings} {job.readings === 1 ? 'reading' : 'readings'} ·{' '}
+              {job.closedAt === undefined ? '' : `${pieceWords().closedJob} · `}
+              {called(job.wiring)} · {pieceWords().readings(job.readings)} ·{' '}
               {dateText(job.changedAt)}
             </span>
           </a>

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Sheet } from '../../notebook/index.ts';
+import { called } from '../../words/called.ts';
 import { pieceWords } from '../../words/en/pieces.ts';
 import { usePorts } from '../ports.ts';
 import { go, hrefOf } from '../route.ts';
@@ -61,7 +62,7 @@ export function KeepSheet({ sheet }: { sheet: Sheet }) {
       <h2>{pieceWords().keepIt}</h2>
       <SaveFile job={sheet} />
       <Remove
-        title={sheet.title}
+        title={called(sheet.title)}
         onRemove={async (how) => {
           await notebook.sheets.remove(sheet.id, how);
           go({ at: 'home' });

@@ -2,7 +2,12 @@ import type { ReadingReport } from '../../diagnosis/assessment.ts';
 import { pieceWords } from '../../words/en/pieces.ts';
 
 const marks = {
-  fits: { word: 'fits', path: 'M3 9 L7 13 L14 4' },
+  fits: {
+    get word() {
+      return pieceWords().fits;
+    },
+    path: 'M3 9 L7 13 L14 4',
+  },
   off: {
     get word() {
       return pieceWords().doesNotFit;

@@ -27,7 +27,7 @@ export function Why({ children }: { children: string }) {
           aria-label={open ? pieceWords().lessOfWhy : pieceWords().moreOfWhy}
           onClick={() => setOpen(!open)}
         >
-          {open ? 'less' : 'more'}
+          {open ? pieceWords().less : pieceWords().more}
         </button>
       )}
     </div>

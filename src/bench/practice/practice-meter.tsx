@@ -104,7 +104,9 @@ function words({ seen, display }: PracticeReading): string {
     case 'ohms':
       return display ?? '';
     case 'farads':
-      return display ?? (seen.farads === 'open' ? practiceWords().noCapacitor : 'shorted');
+      return (
+        display ?? (seen.farads === 'open' ? practiceWords().noCapacitor : practiceWords().shorted)
+      );
     case 'turn': {
       const how = hows.find((one) => one.how === seen.how)?.says ?? seen.how;
       return display === undefined ? how : practiceWords().howHighestDisplay(how, display);

@@ -42,7 +42,7 @@ export function ClosingFailed({ job, closing, strip, say }: FailedProps) {
           <dl class="compare">
             <div>
               <dt>{proofWords().youSaw}</dt>
-              <dd>{held(item.answers.slice(-2).join(', then '))}</dd>
+              <dd>{held(proofWords().inTurn(item.answers.slice(-2)))}</dd>
             </div>
             <div>
               <dt>{proofWords().passes2}</dt>

@@ -160,8 +160,7 @@ function Found({ jobs, wanted }: { jobs: readonly JobSummary[]; wanted: string }
       <h2>{homeWords().found}</h2>
       <p role="status" class={found.length > 0 ? 'unseen' : 'soft'}>
         {found.length === 0 && homeWords().noJobHasTrimInItsName(wanted.trim())}
-        {found.length === 1 && '1 job'}
-        {found.length > 1 && homeWords().countJobs(found.length)}
+        {found.length > 0 && homeWords().countJobs(found.length)}
       </p>
       {found.length > 0 && <JobList jobs={found} view="hunt" />}
     </>

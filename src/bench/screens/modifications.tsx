@@ -72,7 +72,7 @@ export function Modifications({ base, changes, onChanges }: ModificationsProps) 
             places.length > 0 && (
               <fieldset key={modification.id} class="modification">
                 <legend>{called(modification.title)}</legend>
-                <p class="soft">{modification.does}</p>
+                <p class="soft">{called(modification.does)}</p>
                 {places.map((place) => {
                   const at = keyOf(modification, place);
                   const made = changes.find(

@@ -1,7 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { SheetSummary } from '../../notebook/index.ts';
 import { isFound } from '../../notebook/search.ts';
+import { called } from '../../words/called.ts';
 import { homeWords } from '../../words/en/home.ts';
+import { pieceWords } from '../../words/en/pieces.ts';
 import { dateText } from '../../words/figures.ts';
 import { moveFromOldShelf } from '../old-shelf.ts';
 import { saveText } from '../pieces/save-text.ts';
@@ -54,13 +56,12 @@ export function Sheets({ wanted }: { wanted: string }) {
               </div>
             ) : (
               <a class="list-row" href={hrefOf(routeOfSheet(sheet))}>
-                <span class="says">{sheet.title || homeWords().aPickup}</span>
+                <span class="says">{called(sheet.title) || homeWords().aPickup}</span>
                 <span class="note">
                   {sheet.format === 'lugwise-pickup'
                     ? homeWords().itsLeads
                     : homeWords().playingTogether}{' '}
-                  · {sheet.readings} {sheet.readings === 1 ? 'reading' : 'readings'} ·{' '}
-                  {dateText(sheet.changedAt)}
+                  · {pieceWords().readings(sheet.readings)} · {dateText(sheet.changedAt)}
                 </span>
               </a>
             )}

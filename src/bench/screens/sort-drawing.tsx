@@ -1,5 +1,6 @@
 import { endOf, leadName, type SeenPickup } from '../../circuit/seen-pickup.ts';
 import type { Ask } from '../../readings/reading.ts';
+import { called } from '../../words/called.ts';
 import { matWords } from '../../words/en/mat.ts';
 import { ProbeLetter } from '../drawings/marks.tsx';
 import { COPPER, INK, LINE, STROKE } from '../drawings/theme.ts';
@@ -57,11 +58,11 @@ export function Bobbin({
 /** The pickup on the mat with its leads, and where the probes go. */
 export function SortAskDrawing({ seen, ask }: { seen: SeenPickup; ask: Ask }) {
   const metal = [
-    ...(seen.plate ? [{ point: 'plate.metal', name: 'base plate' }] : []),
-    ...(seen.cover ? [{ point: 'cover.metal', name: 'cover' }] : []),
+    ...(seen.plate ? [{ point: 'plate.metal', name: called('base plate') }] : []),
+    ...(seen.cover ? [{ point: 'cover.metal', name: called('cover') }] : []),
   ];
   const rows = [
-    ...seen.leads.map((lead) => ({ point: endOf(lead), name: leadName(lead) })),
+    ...seen.leads.map((lead) => ({ point: endOf(lead), name: called(leadName(lead)) })),
     ...metal,
   ];
   const height = Math.max(rows.length * ROW, seen.coils * 44) + 8;

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { colourOf, type SeenLead } from '../../circuit/seen-pickup.ts';
 import { freshSort } from '../../flows/sort-work.ts';
 import { type PickupSheet, SHEET_VERSION } from '../../notebook/index.ts';
+import { called } from '../../words/called.ts';
 import { matWords } from '../../words/en/mat.ts';
 import { Screen } from '../pieces/screen.tsx';
 import { usePorts } from '../ports.ts';
@@ -9,7 +10,12 @@ import { go, hrefOf } from '../route.ts';
 import { colourTitle } from './pickup-names.ts';
 
 const kinds = [
-  { what: 'wire', says: 'insulated' },
+  {
+    what: 'wire',
+    get says() {
+      return matWords().insulated;
+    },
+  },
   {
     what: 'bare',
     get says() {
@@ -23,7 +29,6 @@ const kinds = [
     },
   },
 ] as const;
-const marks = ['striped', 'dotted', 'knotted', 'taped', 'thick', 'thin', 'short', 'long'];
 
 /** What the person sees of the pickup: nothing measured yet. */
 export function SortTelling() {
@@ -49,7 +54,7 @@ export function SortTelling() {
   const fault = leads.some(({ colour }) => colour.trim() === '')
     ? matWords().giveEveryLeadItsColourOrAny
     : twice !== undefined
-      ? matWords().twoLeadsAreCalledTwiceGive(twice)
+      ? matWords().twoLeadsAreCalledTwiceGive(called(twice))
       : null;
   const start = async () => {
     const at = ports.now();
@@ -139,9 +144,9 @@ export function SortTelling() {
               onChange={({ currentTarget }) => marked(at, currentTarget.value)}
             >
               <option value="">{matWords().none}</option>
-              {marks.map((mark) => (
+              {Object.entries(matWords().marks).map(([mark, says]) => (
                 <option key={mark} value={mark}>
-                  {mark}
+                  {says}
                 </option>
               ))}
             </select>

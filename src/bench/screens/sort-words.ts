@@ -9,7 +9,7 @@ export const leadNames = (seen: SeenPickup, ids: readonly string[]): string =>
   ids
     .map((id) => seen.leads.find((lead) => lead.id === id))
     .map((lead) => (lead ? called(leadName(lead)) : ''))
-    .join(' + ') || 'none';
+    .join(' + ') || matWords().none;
 
 /** What a lead turned out to be: "+ end, screw coil". */
 export function roleWords(seen: SeenPickup, role: Role): string {

@@ -1,4 +1,5 @@
 import type { PickupSheet } from '../../notebook/index.ts';
+import { called } from '../../words/called.ts';
 import { matWords } from '../../words/en/mat.ts';
 import { NoSheet, useSheet } from '../pieces/kept-sheet.tsx';
 import { SaveFile } from '../pieces/save-file.tsx';
@@ -83,7 +84,7 @@ function SortStrip({ room }: { room: SortRoom }) {
         </svg>
       </a>
       <span class="strip-job">
-        <span class="strip-title">{room.sheet().title}</span>
+        <span class="strip-title">{called(room.sheet().title)}</span>
         {sorting && (
           <span class="suspects-count">
             {matWords().countOfCount2LeadsKnown(

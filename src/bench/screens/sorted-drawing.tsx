@@ -1,7 +1,9 @@
 import { leadName, type SeenPickup } from '../../circuit/seen-pickup.ts';
 import type { Role } from '../../sorter/inside.ts';
 import type { Joining } from '../../sorter/joins.ts';
+import { called } from '../../words/called.ts';
 import { matWords } from '../../words/en/mat.ts';
+import { placeNames } from '../../words/en/places.ts';
 import { COPPER, INK, SOFT, STROKE, TEXT, textWidth } from '../drawings/theme.ts';
 import { LeadName, leadNameWidth } from './lead-name.tsx';
 import { Bobbin } from './sort-drawing.tsx';
@@ -50,7 +52,7 @@ function rowsOf(seen: SeenPickup, leads: readonly { lead: string; role: Role }[]
     .flatMap(({ lead, role }, at) => {
       const told = seen.leads.find(({ id }) => id === lead);
       if (!told) return [];
-      const name = [sign(role), leadName(told)].join(' ').trim();
+      const name = [sign(role), called(leadName(told))].join(' ').trim();
       return [{ lead, role, name, y: ROW * (at + 0.75) }];
     });
 }
@@ -67,7 +69,9 @@ export function SortedDrawing({ seen, leads, joining }: SortedDrawingProps) {
   const rows = rowsOf(seen, leads);
   const height = Math.max(rows.length * ROW, seen.coils * 50) + 14;
   const meet = NAMES + Math.max(...rows.map(({ name }) => leadNameWidth(name))) + FAN;
-  const width = Math.max(WIDTH, joining ? meet + 10 + textWidth('ground', TEXT.lead) : 0);
+  const { hot, joined, ground } = matWords();
+  const widest = Math.max(...[hot, joined, ground].map((word) => textWidth(word, TEXT.lead)));
+  const width = Math.max(WIDTH, joining ? meet + 12 + 1.15 * widest : 0);
   const middle = (roles: readonly Role[], fallback: number): number => {
     const own = rows.filter(({ role }) => roles.includes(role));
     return own.length > 0 ? own.reduce((sum, { y }) => sum + y, 0) / own.length : fallback;
@@ -102,7 +106,7 @@ export function SortedDrawing({ seen, leads, joining }: SortedDrawingProps) {
             stroke-width={STROKE.hair}
           />
           <text x={71} y={y + 4.5} text-anchor="middle" font-size={TEXT.brief} fill={INK}>
-            {role === 'plate' ? 'plate' : 'cover'}
+            {placeNames()[role === 'plate' ? 'plate' : 'cover']}
           </text>
         </g>
       ))}
@@ -148,9 +152,9 @@ function Ends({ rows, joining, meet }: EndsProps) {
   const { hot, together, ground, apart } = joining;
   const past = meet - FAN + 4;
   const groups = [
-    { says: 'hot', leads: hot },
-    { says: 'joined', leads: together },
-    { says: 'ground', leads: ground },
+    { says: matWords().hot, leads: hot },
+    { says: matWords().joined, leads: together },
+    { says: matWords().ground, leads: ground },
   ]
     .map(({ says, leads }) => ({ says, own: rows.filter(({ lead }) => leads.includes(lead)) }))
     .filter(({ own }) => own.length > 0)

@@ -71,7 +71,7 @@ export function TogetherPositions({ sheet, heard, mend, onMeant }: TogetherPosit
           <option value="">{togetherWords().chooseOne}</option>
           {fitting.map(({ id, title }, at) => (
             <option key={`${id} ${at}`} value={title}>
-              {title}
+              {called(title)}
             </option>
           ))}
         </select>
@@ -110,7 +110,7 @@ export function TogetherPositions({ sheet, heard, mend, onMeant }: TogetherPosit
             {positions.map(({ title, fights, hum }) => (
               <tr key={title} data-fights={fights}>
                 <th scope="row">{title}</th>
-                <td>{fights ? '✗ fight' : togetherWords().inPhase}</td>
+                <td>{fights ? togetherWords().fight : togetherWords().inPhase}</td>
                 <td>{humWords(hum)}</td>
               </tr>
             ))}

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { PickupSheet } from '../../notebook/index.ts';
 import { type PlayingPickup, SHEET_VERSION, type TogetherSheet } from '../../notebook/index.ts';
+import { commonWords } from '../../words/en/common.ts';
 import { togetherWords } from '../../words/en/together.ts';
 import { Screen } from '../pieces/screen.tsx';
 import { usePorts } from '../ports.ts';
@@ -178,7 +179,7 @@ function sheetOf({ beside, others, id, at }: Told): TogetherSheet {
     format: 'lugwise-together',
     version: SHEET_VERSION,
     id,
-    title: capital([...own, ...others].map(({ title }) => title.trim()).join(' and ')).slice(
+    title: capital(commonWords().and([...own, ...others].map(({ title }) => title.trim()))).slice(
       0,
       200,
     ),

@@ -1,6 +1,7 @@
 import { playingOf } from '../../flows/together.ts';
 import type { TogetherSheet } from '../../notebook/index.ts';
 import { heardOf } from '../../sorter/together.ts';
+import { called } from '../../words/called.ts';
 import { togetherWords } from '../../words/en/together.ts';
 import { NoSheet, useSheet } from '../pieces/kept-sheet.tsx';
 import { SaveFile } from '../pieces/save-file.tsx';
@@ -96,7 +97,7 @@ function TogetherStrip({ room }: { room: TogetherRoom }) {
         </svg>
       </a>
       <span class="strip-job">
-        <span class="strip-title">{room.sheet().title}</span>
+        <span class="strip-title">{called(room.sheet().title)}</span>
       </span>
       {context.takenBack && (
         <button type="button" class="quiet" onClick={() => room.say({ type: 'PUT_BACK' })}>

@@ -3,19 +3,20 @@ import type { ReadingChange } from '../../diagnosis/reading-changes.ts';
 import type { Curve, Trial } from '../../diagnosis/trial.ts';
 import type { Ask } from '../../readings/reading.ts';
 import { tryingWords } from '../../words/en/trials.ts';
+import { fixed } from '../../words/figures.ts';
 import { held, placeWords, settingWords } from '../words.ts';
 
 const hertzWords = (hertz: number): string =>
-  hertz >= 1000
-    ? `${(hertz / 1000).toFixed(1)}\u00a0kHz`
-    : `${Math.round(hertz / 10) * 10}\u00a0Hz`;
+  hertz >= 1000 ? `${fixed(hertz / 1000, 1)}\u00a0kHz` : `${Math.round(hertz / 10) * 10}\u00a0Hz`;
 const decibelWords = (decibels: number): string => {
-  if (decibels < -60) return 'silent';
+  if (decibels < -60) return tryingWords().silent;
   const rounded = Math.abs(decibels) < 0.05 ? 0 : decibels;
-  return `${rounded > 0 ? '+' : rounded < 0 ? '−' : ''}${Math.abs(rounded).toFixed(1)}\u00a0dB`;
+  return `${rounded > 0 ? '+' : rounded < 0 ? '−' : ''}${fixed(Math.abs(rounded), 1)}\u00a0dB`;
 };
 const resonanceWords = ({ resonance }: Curve): string =>
-  resonance ? `${hertzWords(resonance.hertz)}, ${decibelWords(resonance.decibels)}` : 'none';
+  resonance
+    ? `${hertzWords(resonance.hertz)}, ${decibelWords(resonance.decibels)}`
+    : tryingWords().none;
 
 /** Where treble is compared. */
 const TREBLE = 4000;
@@ -38,7 +39,7 @@ export function TrialSummary({ trial, sweep }: { trial: Trial; sweep: string | u
   const rows = [
     [tryingWords().lowEnd, (curve: Curve) => decibelWords(curve.level)],
     [tryingWords().resonance, resonanceWords],
-    ['At 4 kHz', (curve: Curve) => trebleOf(trial, curve)],
+    [tryingWords().at4KHz, (curve: Curve) => trebleOf(trial, curve)],
   ] as const;
   return (
     <>

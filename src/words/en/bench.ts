@@ -36,12 +36,11 @@ const bench = {
   capacitanceAt: (place: string) => `capacitance, ${place}`,
   turningAt: (pot: string, place: string) => `turning ${pot}, ${place}`,
   tapAt: (coil: string, place: string) => `tap on ${coil}, ${place}`,
+  allMovedAt: (place: string) => `all wires moved, ${place}`,
   movingAt: (site: string, place: string) => `moving ${site}, ${place}`,
   /** A place of a reading in fewer words, for a line of a list. */
   shortPlace: (place: string) =>
-    place
-      .replaceAll(/the (tip|sleeve) lug of the output jack/g, 'the jack’s $1')
-      .replace(/^moving everywhere, /, 'all wires moved, '),
+    place.replaceAll(/the (tip|sleeve) lug of the output jack/g, 'the jack’s $1'),
   stage: { open: 'In the guitar, back open', mat: 'Harness on the mat', closed: 'Closed' },
   minutes: (count: number) => (count === 1 ? '1 minute' : `${count} minutes`),
 };

@@ -69,5 +69,14 @@ const drawings = {
   otherPlug: 'other plug in the jack',
   lugsUpCOUNTUP: (COUNTUP: string) => `lugs up: ${COUNTUP}`,
   fromTheBackLugsUpCOUNTUP: (COUNTUP: string) => `from the back, lugs up: ${COUNTUP}`,
+  lifted: 'lifted',
+  belowOnePercent: 'below 1 %',
+  /** More words for the colours by which a lead is drawn. */
+  colours: { grey: ['gray'], purple: ['violet'] } as Readonly<Record<string, readonly string[]>>,
+  /** How the cable stands, and what a hand does to bring it there. */
+  plug: { in: 'in', out: 'out' },
+  movePlug: { in: 'plug in', out: 'pull out' },
+  /** A title where a long word may be broken. */
+  breakable: (title: string) => title,
 };
 export const drawingWords = area('drawings', drawings);

@@ -86,7 +86,10 @@ const editor = {
   positionWhatIsCalled: (what: number) => `Position ${what} is called`,
   move: 'Move',
   turn: 'Turn',
-  moveItWords: (words: string) => `Move it ${words}`,
+  moveLeft: 'Move it left',
+  moveUp: 'Move it up',
+  moveDown: 'Move it down',
+  moveRight: 'Move it right',
   name: 'Name',
   addAPart: 'Add a part',
   anotherPart: 'Another part',
@@ -104,5 +107,20 @@ const editor = {
   colourTo: (colour: string, lug: string) => `${colour}, to ${lug}`,
   leadFromLug: (lug: string) => `Lead from ${lug}`,
   leadToLug: (lug: string) => `To ${lug}`,
+  lugsAndLeads: (lugs: number, leads: number) =>
+    `${lugs} ${lugs === 1 ? 'lug' : 'lugs'}, ${leads} ${leads === 1 ? 'lead' : 'leads'}`,
+  looking: 'Looking …',
+  /** Colours that insulation comes in. */
+  colours: [
+    'black',
+    'white',
+    'red',
+    'green',
+    'yellow',
+    'blue',
+    'brown',
+    'grey',
+    'bare',
+  ] as readonly string[],
 };
 export const editorWords = area('editor', editor);

@@ -102,5 +102,9 @@ const entry = {
   theBassGoes: 'the bass goes',
   knobs: (others: string) => `Knobs: ${others}`,
   knobsAndEnds: (others: string) => `Knobs and unsoldered ends: ${others}`,
+  swing: { minus: 'minus', nothing: 'nothing', plus: 'plus' },
+  nanofarad: 'n, nanofarad',
+  picofarad: 'p, picofarad',
+  microfarad: 'µ, microfarad',
 };
 export const entryWords = area('entry', entry);

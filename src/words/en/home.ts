@@ -45,6 +45,6 @@ const home = {
   found: 'Found',
   noJobHasTrimInItsName: (trim: string) =>
     `No job has “${trim}” in its name, its wiring or its repairs.`,
-  countJobs: (count: number) => `${count} jobs`,
+  countJobs: (count: number) => (count === 1 ? '1 job' : `${count} jobs`),
 };
 export const homeWords = area('home', home);

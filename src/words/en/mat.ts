@@ -167,5 +167,21 @@ const mat = {
   },
   sortedPickup: 'sorted pickup',
   guitarWithTheTitled: (theTitled: string) => `Guitar with ${theTitled}`,
+  insulated: 'insulated',
+  /** What tells two leads of one colour apart, stored in English. */
+  marks: {
+    striped: 'striped',
+    dotted: 'dotted',
+    knotted: 'knotted',
+    taped: 'taped',
+    thick: 'thick',
+    thin: 'thin',
+    short: 'short',
+    long: 'long',
+  },
+  /** Where leads end in a drawing. */
+  hot: 'hot',
+  joined: 'joined',
+  ground: 'ground',
 };
 export const matWords = area('mat', mat);

@@ -89,5 +89,12 @@ const pieces = {
   drawnTurnedByHalfATurn: 'Drawn turned by half a turn.',
   turnTheDrawingRound: 'Turn the drawing round',
   savedAsAFileWithItsPhotos: 'Saved as a file, with its photos.',
+  fits: 'fits',
+  passed: 'passed',
+  off: 'off',
+  less: 'less',
+  more: 'more',
+  closedJob: 'closed',
+  readings: (count: number) => (count === 1 ? '1 reading' : `${count} readings`),
 };
 export const pieceWords = area('pieces', pieces);

@@ -28,6 +28,13 @@ const places = {
   contact: (contact: string, title: string) => `the contact ${contact} of the ${title}`,
   wiper: (title: string) => `the wiper of the ${title}`,
   track: (title: string, lug: string) => `the track of the ${title} next to lug ${lug}`,
+  /** A lug beside its part: "3", "case", "start". */
+  lug: (name: string) => name,
+  /** The same of metal. */
+  plate: 'plate',
+  cover: 'cover',
+  bridge: 'bridge',
+  twist: 'twist',
 };
 
 const adjective = (colour: string): string => (colour === '' ? '' : `${colour} `);

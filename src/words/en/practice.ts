@@ -22,5 +22,6 @@ const practice = {
   howHighestDisplay: (how: string, display: string) => `${how}, highest ${display}`,
   itCouldNotBeStarted: 'It could not be started.',
   practiceGuitar: 'Practice guitar',
+  shorted: 'shorted',
 };
 export const practiceWords = area('practice', practice);

@@ -116,5 +116,7 @@ const proof = {
   jumpsAbout: 'Jumps about',
   cantReachIt: 'Can’t reach it',
   cantDoIt: 'Can’t do it',
+  /** What a reading gave, and then again. */
+  inTurn: (answers: readonly string[]) => answers.join(', then '),
 };
 export const proofWords = area('proof', proof);

@@ -132,5 +132,10 @@ const readings = {
   temperature: 'temperature',
   meterScale: "the meter's scale",
   probeLeads: 'probe leads',
+  /** More words for "more than I can measure", and for what may be that or a zero; in lower case, without spaces. */
+  openWords: [] as readonly string[],
+  zeroOrOpenWords: [] as readonly string[],
+  /** A sum as it is typed, with English words for what joins its values. */
+  sumInEnglish: (text: string) => text,
 };
 export const readingWords = area('readings', readings);

@@ -55,5 +55,6 @@ const trials = {
   reverseAudio: 'reverse audio',
   ofAPartThatThisTakesAway: (count: number) =>
     `${count === 1 ? 'One reading is' : `${count} readings are`} of a part that this takes away. The wiring stays as it is, so that none is lost.`,
+  silent: 'silent',
 };
 export const tryingWords = area('trials', trials);

@@ -36,11 +36,10 @@ export const bench: ReturnType<typeof English> = {
   capacitanceAt: (place) => `capaciteit, ${place}`,
   turningAt: (pot, place) => `${pot} draaien, ${place}`,
   tapAt: (coil, place) => `tik op ${coil}, ${place}`,
+  allMovedAt: (place) => `alle draden bewegen, ${place}`,
   movingAt: (site, place) => `${site} bewegen, ${place}`,
   shortPlace: (place: string) =>
-    place
-      .replaceAll(/lip (tip|mantel) van de uitgangsjack/g, '$1 van de jack')
-      .replace(/^alles bewegen, /, 'alle draden bewegen, '),
+    place.replaceAll(/lip (tip|mantel) van de uitgangsjack/g, '$1 van de jack'),
   stage: { open: 'In de gitaar, achterkant open', mat: 'Bedrading op de mat', closed: 'Dicht' },
   minutes: (count: number) => (count === 1 ? '1 minuut' : `${count} minuten`),
 };

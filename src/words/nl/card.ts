@@ -55,7 +55,7 @@ export const card: ReturnType<typeof English> = {
   turnTheKnob: (red, black) =>
     `Draai de knop langzaam van 0 naar 10 en noteer het hoogste getal: R op ${red}, B op ${black}`,
   pointToPoint: (red, black) => `${red} naar ${black}`,
-  itsLug: { case: 'zijn behuizing', frame: 'zijn frame' },
+  itsLug: { case: 'zijn huis', frame: 'zijn frame' },
   lug: (lug) => `lip ${lug}`,
   narrowerForReadings: (count: number) =>
     `Uit de waarden van de onderdelen, en ${count} ${count === 1 ? 'meting die past' : 'metingen die allemaal passen'}: daardoor zijn de grenzen nauwer.`,

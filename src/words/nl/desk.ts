@@ -60,7 +60,7 @@ export const desk: ReturnType<typeof English> = {
   drawItYourself: 'Zelf tekenen',
   valuesOfItsParts: 'Waarden van de onderdelen',
   usualValuesStandHereSetRight:
-    'Hier staan gebruikelijke waarden. Verbeter wat je weet, zoals 500k, 22n of 2x220k in series.',
+    'Hier staan gebruikelijke waarden. Verbeter wat je weet, zoals 500k, 22n of 2x220k in serie.',
   backToTheHunt: 'Terug naar de zoektocht',
   theWiring: 'De bedrading',
   valuesAndMeter: 'Waarden en meter',
@@ -85,7 +85,7 @@ export const desk: ReturnType<typeof English> = {
   farOffOddRightSoThenIt: (odd) =>
     `Ver ernaast: ${odd}. Klopt dat? Dan maakt het dat onderdeel verdacht. Is het zo bedoeld, verander dan Gedrukt.`,
   typeValuesAsIn500k74k:
-    'Typ waarden zoals 500k, 7,4k, 22n, of als som: 2x220k in series, 1M || 500k. "Gemeten" is voor een onderdeel dat los was toen je het mat; OL als het open was. Koper meet meer als het warm is: noteer de graden als je kunt.',
+    'Typ waarden zoals 500k, 7,4k, 22n, of als som: 2x220k in serie, 1M || 500k. "Gemeten" is voor een onderdeel dat los was toen je het mat; OL als het open was. Koper meet meer als het warm is: noteer de graden als je kunt.',
   yourMeter: 'Jouw meter',
   roomC: 'Kamer, °C',
   notKnown: 'onbekend',
@@ -108,7 +108,7 @@ export const desk: ReturnType<typeof English> = {
   language: 'Taal',
   afterSeconds: (seconds) => `na ${seconds} s`,
   onlyByTheKey: 'alleen met de toets',
-  sample: 'Rood op lip 3 van het halsvolume, zwart op zijn behuizing. Gezond: 7,4 kΩ.',
+  sample: 'Rood op lip 3 van het halsvolume, zwart op zijn huis. Gezond: 7,4 kΩ.',
   kilohertz: (figure) => `${figure} kHz`,
   howTheGuitarLies: 'Hoe de gitaar ligt',
   turnTheDrawingsRoundMyGuitar: 'Draai de tekeningen om: mijn gitaar ligt andersom',

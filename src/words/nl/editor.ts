@@ -74,7 +74,10 @@ export const editor: ReturnType<typeof English> = {
   positionWhatIsCalled: (what) => `Stand ${what} heet`,
   move: 'Verplaatsen',
   turn: 'Draaien',
-  moveItWords: (words) => `Verplaats het ${words}`,
+  moveLeft: 'Verplaats het naar links',
+  moveUp: 'Verplaats het omhoog',
+  moveDown: 'Verplaats het omlaag',
+  moveRight: 'Verplaats het naar rechts',
   name: 'Naam',
   addAPart: 'Een onderdeel toevoegen',
   anotherPart: 'Nog een onderdeel',
@@ -106,4 +109,8 @@ export const editor: ReturnType<typeof English> = {
   otherLugToJoin: (position) => `Andere lip, ${naam(position)}`,
   joinThemIn: (position) => `Verbind ze, ${naam(position)}`,
   join: 'Verbinden',
+  lugsAndLeads: (lugs, leads) =>
+    `${lugs} ${lugs === 1 ? 'lip' : 'lippen'}, ${leads} ${leads === 1 ? 'draad' : 'draden'}`,
+  looking: 'Kijken …',
+  colours: ['zwart', 'wit', 'rood', 'groen', 'geel', 'blauw', 'bruin', 'grijs', 'blank'],
 };

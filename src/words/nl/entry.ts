@@ -63,7 +63,7 @@ export const entry: ReturnType<typeof English> = {
   tipsTogetherShow: 'Punten samen tonen',
   decimalPoint: 'decimaalteken',
   deleteWord: 'wissen',
-  enter: 'Invoeren',
+  enter: 'Voer in',
   changeWhatITyped: 'Veranderen wat ik typte',
   kThousandsOfOhm: 'k, duizenden ohm',
   mMillionsOfOhm: 'M, miljoenen ohm',
@@ -103,4 +103,8 @@ export const entry: ReturnType<typeof English> = {
   theBassGoes: 'de bas verdwijnt',
   knobs: (others) => `Knoppen: ${others}`,
   knobsAndEnds: (others) => `Knoppen en losgesoldeerde einden: ${others}`,
+  swing: { minus: 'min', nothing: 'niets', plus: 'plus' },
+  nanofarad: 'n, nanofarad',
+  picofarad: 'p, picofarad',
+  microfarad: 'µ, microfarad',
 };

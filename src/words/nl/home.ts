@@ -47,5 +47,5 @@ export const home: ReturnType<typeof English> = {
   found: 'Gevonden',
   noJobHasTrimInItsName: (trim) =>
     `Geen klus heeft “${trim}” in zijn naam, zijn bedrading of zijn reparaties.`,
-  countJobs: (count) => `${count} klussen`,
+  countJobs: (count) => (count === 1 ? '1 klus' : `${count} klussen`),
 };

@@ -7,7 +7,7 @@ export const hunt: ReturnType<typeof English> = {
   healthy: 'Gezond:',
   insideAReadingWouldTellMore: 'Binnenin zou een meting meer zeggen.',
   itIsOpenNow: 'Hij is nu open',
-  jumpsAbout: 'Springt heen en weer',
+  jumpsAbout: 'Verspringt',
   myOwnReading: 'Mijn eigen meting',
   olHelp: 'OL? Hulp',
   help: 'Hulp',

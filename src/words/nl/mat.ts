@@ -1,5 +1,5 @@
 import type { matWords as English } from '../en/mat.ts';
-import { de, naam } from './nouns.ts';
+import { de, marks, naam } from './nouns.ts';
 
 export const mat: ReturnType<typeof English> = {
   thisIsNoPickupOnTheMat: 'Dit is geen element op de mat.',
@@ -129,7 +129,7 @@ export const mat: ReturnType<typeof English> = {
   reachesNothing: 'bereikt niets',
   twoCoilsInSeries: 'twee spoelen in serie',
   coilWhichReadsOpen: (coil) => `${naam(coil)}, die open meet`,
-  whatEndCoil: (what, coil) => `${what}-einde, ${naam(coil)}`,
+  whatEndCoil: (what, coil) => `${what === '+' ? 'plus' : 'min'}-einde, ${naam(coil)}`,
   theCoilReadsOpenTheBreakIs: (coil) =>
     `${de(coil)} meet open: de breuk zit erin of in een van zijn draden. Verhit eerst de solderingen van zijn draden; die breken vaker dan de spoel`,
   theLeadNamesIsBrokenInside: (leadNames) => `${leadNames} is vanbinnen gebroken`,
@@ -167,4 +167,9 @@ export const mat: ReturnType<typeof English> = {
   },
   sortedPickup: 'uitgezochte element',
   guitarWithTheTitled: (theTitled) => `Gitaar met ${theTitled}`,
+  insulated: 'geïsoleerd',
+  marks,
+  hot: 'signaal',
+  joined: 'verbonden',
+  ground: 'massa',
 };

@@ -1,5 +1,22 @@
 import { titles } from './titles.ts';
 
+/** What tells two leads of one colour apart. */
+export const marks = {
+  striped: 'gestreept',
+  dotted: 'gestippeld',
+  knotted: 'met knoop',
+  taped: 'met tape',
+  thick: 'dik',
+  thin: 'dun',
+  short: 'kort',
+  long: 'lang',
+};
+const MARKED = new RegExp(`^(${Object.keys(marks).join('|')}) (.+)$`);
+
+/** "groen, gestreept" of "striped groen": the mark is stored in English before the person's own word. */
+const kleur = (colour: string): string =>
+  colour.replace(MARKED, (_, mark: keyof typeof marks, own: string) => `${own}, ${marks[mark]}`);
+
 /** Titles made of others, as the wirings make them. What is in brackets is looked up for itself. */
 const patterns: readonly (readonly [RegExp, (...parts: string[]) => string])[] = [
   [
@@ -177,11 +194,12 @@ const patterns: readonly (readonly [RegExp, (...parts: string[]) => string])[] =
     (what, option) => `${naam(what)}: ${naam(option)} is al bezet.`,
   ],
   // The mat
-  [/^joined pair (.+)$/, (colour) => `het verbonden paar ${colour}`],
-  [/^(.+) lead$/, (colour) => `de draad (${colour})`],
-  [/^(.+) wire$/, (colour) => `de blanke draad (${colour})`],
+  [/^joined pair (.+)$/, (colour) => `het verbonden paar${gekleurd(colour)}`],
+  [/^(.+) lead$/, (colour) => `de draad${gekleurd(colour)}`],
+  [/^(.+) wire$/, (colour) => `de blanke draad${gekleurd(colour)}`],
   [/^a pickup with (\d+) leads$/, (count) => `een element met ${count} draden`],
-  [/^Pickup: (.+)$/, (colours) => `Element: ${colours}`],
+  [/^Pickup: (.+)$/, (colours) => `Element: ${colours.split(', ').map(kleur).join('; ')}`],
+  [MARKED, (mark, colour) => kleur(`${mark} ${colour}`)],
   // Several
   [/^(.+) with the (.+)$/, (one, other) => `${naam(one)} met ${de(other)}`],
   [/^(.+) and the (.+)$/, (one, other) => `${naam(one)} en ${de(other)}`],
@@ -212,7 +230,11 @@ export function found(title: string): string | undefined {
 
 /** With its article, inside a sentence: "de keuzeschakelaar". A name of the person's own that has a capital stands alone. */
 export const de = (title: string): string =>
-  found(title) ?? (/^\p{Ll}/u.test(title) ? `de ${title}` : title);
+  found(title) ?? (/^\p{Ll}/u.test(title) ? `${article(title)} ${title}` : title);
+
+/** The article of a name in Dutch that the person, or the bench for them, gave. */
+const article = (name: string): string =>
+  /^(?:\p{Ll}+e )?\p{Ll}*(?:element|volume|paar|metaal|frame|huis)\b/u.test(name) ? 'het' : 'de';
 
 /** Without article: "keuzeschakelaar". */
 export const naam = (title: string): string => (found(title) ?? title).replace(/^(de|het) /, '');
@@ -227,4 +249,4 @@ export const lip = (lug: string): string => (lug === 'sleeve' ? 'mantel' : lug);
 export const einde = (end: string): string => (end === 'start' ? 'begin' : 'einde');
 
 /** A colour in the person's words, behind what has it. */
-export const gekleurd = (colour: string): string => (colour === '' ? '' : ` (${colour})`);
+export const gekleurd = (colour: string): string => (colour === '' ? '' : ` (${kleur(colour)})`);

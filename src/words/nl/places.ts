@@ -2,7 +2,7 @@ import type { placeNames as English } from '../en/places.ts';
 import { de, einde, gekleurd, lip } from './nouns.ts';
 
 export const places: ReturnType<typeof English> = {
-  caseOfPot: (title) => `de behuizing van ${de(title)}`,
+  caseOfPot: (title) => `het huis van ${de(title)}`,
   frameOfSwitch: (title) => `het frame van ${de(title)}`,
   lugOfPart: (lug, title) => `lip ${lug} van ${de(title)}`,
   lugOfJack: (lug, title) => `lip ${lip(lug)} van ${de(title)}`,
@@ -25,4 +25,19 @@ export const places: ReturnType<typeof English> = {
   contact: (contact, title) => `contact ${contact} van ${de(title)}`,
   wiper: (title) => `de loper van ${de(title)}`,
   track: (title, lug) => `de baan van ${de(title)} naast lip ${lug}`,
+  lug: (name) => lips[name] ?? name,
+  plate: 'plaat',
+  cover: 'kap',
+  bridge: 'brug',
+  twist: 'verbinding',
+};
+
+const lips: Readonly<Record<string, string>> = {
+  case: 'huis',
+  frame: 'frame',
+  sleeve: 'mantel',
+  start: 'begin',
+  finish: 'einde',
+  metal: 'metaal',
+  joint: 'verbinding',
 };

@@ -22,4 +22,5 @@ export const practice: ReturnType<typeof English> = {
   howHighestDisplay: (how, display) => `${how}, hoogste ${display}`,
   itCouldNotBeStarted: 'Het kon niet gestart worden.',
   practiceGuitar: 'Oefengitaar',
+  shorted: 'kortgesloten',
 };

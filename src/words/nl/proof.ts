@@ -110,7 +110,8 @@ export const proof: ReturnType<typeof English> = {
       : times === 3
         ? '· doe het drie keer'
         : `· doe het ${times} keer`,
-  jumpsAbout: 'Springt heen en weer',
+  jumpsAbout: 'Verspringt',
   cantReachIt: 'Kan er niet bij',
   cantDoIt: 'Kan ik niet doen',
+  inTurn: (answers: readonly string[]) => answers.join(', daarna '),
 };

@@ -129,4 +129,11 @@ export const readings: ReturnType<typeof English> = {
   temperature: 'temperatuur',
   meterScale: 'de schaal van de meter',
   probeLeads: 'meetsnoeren',
+  openWords: ['leeg', 'oneindig', 'geengetal', 'geenmeting', 'buitenbereik'],
+  zeroOrOpenWords: ['geen', 'niets', 'nul', 'dood', 'geencontact'],
+  sumInEnglish: (text) =>
+    text
+      .replace(/\s+in\s+serie\s*$/i, ' in series')
+      .replace(/\s+(?:in\s+)?parallel\s*$/i, ' in parallel')
+      .replace(/\s+en\s+/gi, ' and '),
 };

@@ -44,7 +44,7 @@ export const trials: ReturnType<typeof English> = {
   taper: 'Verloop',
   resistance: 'Weerstand',
   capacitance: 'Capaciteit',
-  n4k7470k2x220kInSeries: '4k7, 470k, 2x220k in series',
+  n4k7470k2x220kInSeries: '4k7, 470k, 2x220k in serie',
   nearestMade: 'dichtstbij in de handel',
   none: 'geen',
   capacitorAlone: 'alleen condensator',
@@ -55,4 +55,5 @@ export const trials: ReturnType<typeof English> = {
   reverseAudio: 'omgekeerd audio',
   ofAPartThatThisTakesAway: (count: number) =>
     `${count === 1 ? 'Eén meting is' : `${count} metingen zijn`} van een onderdeel dat hierdoor weggaat. De bedrading blijft zoals ze is, zodat er geen verloren gaat.`,
+  silent: 'stil',
 };

@@ -1,15 +1,16 @@
 import type { Jack } from '../../../circuit/parts/part.ts';
 import { called } from '../../../words/called.ts';
 import { drawingWords } from '../../../words/en/drawings.ts';
+import { placeNames } from '../../../words/en/places.ts';
 import { point } from '../geometry.ts';
 import type { Frame, Portrait, Spot } from '../portrait.ts';
-import { LINE, PAPER, SOFT, STROKE } from '../theme.ts';
+import { LINE, PAPER, SOFT, STROKE, TEXT, textWidth } from '../theme.ts';
 
 const spotAt = (x: number, y: number, label: string, align: -1 | 0 | 1): Spot => ({
   at: point(x, y),
   radius: 8,
   side: 'down',
-  label,
+  label: placeNames().lug(label),
   labelAt: align === 0 ? point(x, y - 16) : point(x + align * 13, y + 5),
   anchor: align === 0 ? 'middle' : align < 0 ? 'end' : 'start',
   shape: 'eyelet',
@@ -18,11 +19,13 @@ const spotAt = (x: number, y: number, label: string, align: -1 | 0 | 1): Spot =>
 /** An open jack from the soldering side: the tip's spring reaches over the hole, the sleeve's washer is the rim around it. */
 export function jackPortrait(jack: Jack, frame: Frame): Portrait {
   const s = frame.scale;
-  const cx = frame.w / 2;
   const r = 36 * s;
+  const dx = jack.ring ? 36 * s : 24 * s;
+  // The name beside the sleeve, which is strong where it is asked for, stays in the frame.
+  const name = 15 + 1.1 * textWidth(placeNames().lug('sleeve'), TEXT.lug);
+  const cx = Math.min(frame.w / 2, frame.w - dx - name);
   const cy = 14 + r;
   const y = cy + r + 40;
-  const dx = jack.ring ? 36 * s : 24 * s;
   const left = cx - dx;
   const right = cx + dx;
   const spots = new Map<string, Spot>([
@@ -78,7 +81,7 @@ export function plugPortrait(jack: Jack, frame: Frame): Portrait {
           at: point(at(133), cy),
           radius: 5,
           side: 'right',
-          label: 'tip',
+          label: placeNames().lug('tip'),
           labelAt: point(at(134), cy + half + 20),
           anchor: 'middle',
           shape: 'patch',
@@ -91,7 +94,7 @@ export function plugPortrait(jack: Jack, frame: Frame): Portrait {
           at: point(at(80), cy),
           radius: 5,
           side: 'down',
-          label: 'sleeve',
+          label: placeNames().lug('sleeve'),
           labelAt: point(at(82), cy + half + 20),
           anchor: 'middle',
           shape: 'patch',

@@ -1,6 +1,7 @@
 import type { Metal } from '../../../circuit/parts/part.ts';
 import { called } from '../../../words/called.ts';
 import { drawingWords } from '../../../words/en/drawings.ts';
+import { placeNames } from '../../../words/en/places.ts';
 import { point } from '../geometry.ts';
 import type { Frame, Portrait, Spot } from '../portrait.ts';
 import { LINE, PAPER, SOFT, STROKE } from '../theme.ts';
@@ -42,7 +43,7 @@ export function metalPortrait(part: Metal, frame: Frame): Portrait {
           at: point(cx, strings ? cy + 44 * s : cy + 8 * s),
           radius: 9,
           side: 'down',
-          label: strings ? 'bridge' : drawingWords().bareMetal,
+          label: strings ? placeNames().bridge : drawingWords().bareMetal,
           labelAt: strings ? point(cx + 16, cy + 49 * s) : point(cx, cy - 16 * s),
           anchor: strings ? 'start' : 'middle',
           shape: 'patch',

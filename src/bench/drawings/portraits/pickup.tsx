@@ -1,6 +1,7 @@
 import type { Coil, Metal } from '../../../circuit/parts/part.ts';
 import { called } from '../../../words/called.ts';
 import { drawingWords } from '../../../words/en/drawings.ts';
+import { placeNames } from '../../../words/en/places.ts';
 import { point } from '../geometry.ts';
 import type { Frame, Portrait, Spot } from '../portrait.ts';
 import { INK, LINE, PAPER, SOFT, STROKE } from '../theme.ts';
@@ -46,8 +47,8 @@ export function pickupPortrait(
   }
   const single = pickup.coils.length === 1;
   for (const [metal, sign, word] of [
-    [pickup.plate, 1, 'plate'],
-    [pickup.cover, -1, 'cover'],
+    [pickup.plate, 1, placeNames().plate],
+    [pickup.cover, -1, placeNames().cover],
   ] as const) {
     if (!metal) continue;
     spots.set(`${metal.id}.metal`, {
@@ -117,7 +118,7 @@ function end(
   x: number,
   y: number,
   up: boolean,
-  label: string,
+  which: 'start' | 'finish',
   labelX: number,
   labelY: number,
 ): Spot {
@@ -125,9 +126,9 @@ function end(
     at: point(x, y),
     radius: 7,
     side: up ? 'up' : 'down',
-    label,
+    label: placeNames().lug(which),
     labelAt: point(labelX, labelY),
-    anchor: label === 'start' ? 'start' : 'end',
+    anchor: which === 'start' ? 'start' : 'end',
     shape: 'eyelet',
   };
 }

@@ -1,6 +1,7 @@
 import type { Pot, Switch } from '../../../circuit/parts/part.ts';
 import { called } from '../../../words/called.ts';
 import { drawingWords } from '../../../words/en/drawings.ts';
+import { placeNames } from '../../../words/en/places.ts';
 import { point } from '../geometry.ts';
 import type { Frame, Portrait, Spot } from '../portrait.ts';
 import { LINE, PAPER, SOFT, STROKE } from '../theme.ts';
@@ -36,7 +37,7 @@ export function potPortrait(pot: Pot, carried: Switch | undefined, frame: Frame)
     at: carried ? point(cx + r * 0.8, cy - r * 0.82) : point(cx, cy - r * 0.5),
     radius: 9 * s,
     side: 'up',
-    label: 'case',
+    label: placeNames().lug('case'),
     labelAt: carried ? point(cx + r * 0.8 + 17 * s, cy - r * 0.82 + 6) : point(cx, cy + r * 0.3),
     anchor: carried ? 'start' : 'middle',
     shape: 'blob',

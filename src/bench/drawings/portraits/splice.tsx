@@ -1,6 +1,7 @@
 import type { Splice } from '../../../circuit/parts/part.ts';
 import { called } from '../../../words/called.ts';
 import { drawingWords } from '../../../words/en/drawings.ts';
+import { placeNames } from '../../../words/en/places.ts';
 import { point } from '../geometry.ts';
 import type { Frame, Portrait, Spot } from '../portrait.ts';
 import { LINE, PAPER, SOFT, STROKE } from '../theme.ts';
@@ -24,7 +25,7 @@ export function splicePortrait(part: Splice, frame: Frame): Portrait {
           at: point(cx, y),
           radius: 7,
           side: 'down',
-          label: 'twist',
+          label: placeNames().twist,
           labelAt: point(cx + 14, bare + 14 * s),
           anchor: 'start',
           shape: 'blob',

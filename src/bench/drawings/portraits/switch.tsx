@@ -1,6 +1,7 @@
 import type { LugName, Switch } from '../../../circuit/parts/part.ts';
 import { called } from '../../../words/called.ts';
 import { drawingWords } from '../../../words/en/drawings.ts';
+import { placeNames } from '../../../words/en/places.ts';
 import { outward, type Point, point, type Side } from '../geometry.ts';
 import type { Frame, Portrait, Spot } from '../portrait.ts';
 import { LINE, PAPER, SOFT, STROKE } from '../theme.ts';
@@ -57,7 +58,7 @@ export function switchPortrait(part: Switch, frame: Frame): Portrait {
       at: point(x, body.y + body.h / 2),
       radius: 7,
       side: 'down',
-      label: 'frame',
+      label: placeNames().lug('frame'),
       labelAt: oneRow
         ? point(Math.max(2, x - 10), body.y - 8)
         : point(Math.max(44, box.left - 12), box.top - 8),

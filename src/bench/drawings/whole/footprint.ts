@@ -3,6 +3,7 @@ import { layoutOf } from '../../../circuit/netlist.ts';
 import type { Part } from '../../../circuit/parts/part.ts';
 import { formatFarads, formatOhms } from '../../../readings/entry.ts';
 import { called, withoutOwner } from '../../../words/called.ts';
+import { placeNames } from '../../../words/en/places.ts';
 import { type Box, type Point, point, wrapWords } from '../geometry.ts';
 import { textWidth } from '../theme.ts';
 import { onGrid, union } from './boxes.ts';
@@ -52,7 +53,7 @@ function makeFootprint(circuit: Circuit, stand: Stand, turn: Turn): Footprint {
   const beside = first.kind === 'splice';
   const lugs = [...figure.portrait.spots].map(([ref, spot]): Lug => {
     if (inside && ref.endsWith('.case'))
-      return { ref, shape: 'patch', radius: 5, label: 'case', ...CASE_IN_CIRCLE };
+      return { ref, shape: 'patch', radius: 5, label: placeNames().lug('case'), ...CASE_IN_CIRCLE };
     // Metal and twists are named by their titles.
     const label = beside || first.kind === 'metal' ? '' : spot.label;
     const width = textWidth(label, WHOLE_TEXT.lug);

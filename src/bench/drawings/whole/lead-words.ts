@@ -1,4 +1,5 @@
 import type { LeadId } from '../../../circuit/circuit.ts';
+import { called } from '../../../words/called.ts';
 import { type Box, boxesOverlap, distance, type Point, point } from '../geometry.ts';
 import { textWidth } from '../theme.ts';
 import { WHOLE_TEXT } from './footprint.ts';
@@ -29,8 +30,8 @@ export function leadWords(layout: {
   const words: LeadWord[] = [];
   const taken: Box[] = [];
   for (const { lead, points } of layout.leads) {
-    const text = lead.colour;
-    if (!text) continue;
+    if (!lead.colour) continue;
+    const text = called(lead.colour);
     const w = textWidth(text, WHOLE_TEXT.lead) + 6;
     const h = WHOLE_TEXT.lead + 2;
     let best: { cost: number; word: LeadWord; box: Box } | null = null;

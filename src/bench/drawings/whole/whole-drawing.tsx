@@ -196,7 +196,7 @@ export function WholeDrawing(props: WholeDrawingProps) {
 }
 
 const shareText = (share: number): string =>
-  share < 0.01 ? 'below 1 %' : `${Math.round(share * 100)} %`;
+  share < 0.01 ? drawingWords().belowOnePercent : `${Math.round(share * 100)} %`;
 
 function tapped(
   event: MouseEvent,
