@@ -3,15 +3,16 @@ import type { PartId } from '../circuit/parts/part.ts';
 import { potsOf, switchesOf } from '../circuit/setting.ts';
 import { jackOf } from '../readings/points.ts';
 import type { Ask } from '../readings/reading.ts';
+import { askAlone } from './alone.ts';
 import { healthy } from './card-basis.ts';
 import { type CardBench, type CardCell, cellOf } from './card-cell.ts';
 import type { JackRow } from './card-jack.ts';
 import { groundPairs, type Pair, pairsOf } from './card-points.ts';
 import type { Stand } from './card-stands.ts';
 
-/** A pair of lugs inside, or a knob to turn while the jack is read. */
+/** A pair of lugs inside, a knob to turn while the jack is read, or a small part by itself. */
 export interface CardLine {
-  readonly group: Pair['group'] | 'knobs';
+  readonly group: Pair['group'] | 'knobs' | 'small';
   readonly title: string;
   readonly cell: CardCell;
   /** How the switches must stand for it; empty where that is of no consequence. */
@@ -35,6 +36,13 @@ export function knobLines(bench: CardBench, rows: readonly JackRow[]): readonly 
     return [];
   });
 }
+
+/** Capacitors and resistors, each with one leg off: where ohms at the lugs cannot show a value, the part itself does. */
+export const smallLines = (bench: CardBench): readonly CardLine[] =>
+  bench.circuit.parts.flatMap((part): readonly CardLine[] => {
+    const ask = askAlone(bench.circuit, part);
+    return ask ? [{ group: 'small', title: part.title, cell: cellOf(bench, ask), stands: [] }] : [];
+  });
 
 /** Rows of no coil come last: there a knob may move and say little. */
 const places = ({ coils }: JackRow): number => (coils.length === 0 ? 99 : coils.length);

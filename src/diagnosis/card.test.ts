@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { withBleed } from '../circuit/catalog/modifications/fitted-bleed.ts';
 import type { Circuit } from '../circuit/circuit.ts';
 import type { Switch } from '../circuit/parts/part.ts';
 import { switchSettings } from '../circuit/setting.ts';
+import { farads, ohms } from '../circuit/units.ts';
 import { type Card, cardOf } from './card.ts';
 import { settingsOf, standsOf } from './card-stands.ts';
 import { Bench, meter } from './evidence.fixture.ts';
@@ -231,4 +233,37 @@ it('refuses a wiring that does not hold together, and says what', () => {
   expect(() => cardOf({ circuit, meter, readings: [], repairs: [] })).toThrow(
     'lead stray ends on volume.9, which is no lug of this guitar',
   );
+});
+
+describe('capacitors and resistors', () => {
+  const bench = new Bench('one-single-two-knobs');
+  const small = (circuit: Circuit) =>
+    cardOf({ circuit, meter, readings: [], repairs: [] })
+      .lines.filter(({ group }) => group === 'small')
+      .map(({ title, cell }) => [title, cell.expected.text, cell.ask.setting.lifted.length]);
+  const bled = (make: 'parallel' | 'series', value: number) =>
+    withBleed(
+      bench.circuit,
+      { id: 'volume', title: 'volume' },
+      {
+        make,
+        farads: farads(1e-9),
+        ohms: ohms(value),
+      },
+    );
+  const tone = ['tone capacitor', '47.0 nF', 1];
+
+  it('have a line each, alone with a leg off, and a changed value is in it', () => {
+    expect(small(bench.circuit)).toEqual([tone]);
+    for (const make of ['parallel', 'series'] as const)
+      for (const [value, text] of [
+        [150e3, 'about 150 kΩ'],
+        [100e3, 'about 100 kΩ'],
+      ] as const)
+        expect(small(bled(make, value))).toEqual([
+          tone,
+          ['treble bleed capacitor of the volume', '1.00 nF', 1],
+          ['treble bleed resistor of the volume', text, 1],
+        ]);
+  });
 });

@@ -6,7 +6,7 @@ import type { Meter, Reading } from '../readings/reading.ts';
 import { type CardBasis, groundOf } from './card-basis.ts';
 import type { CardBench } from './card-cell.ts';
 import { type JackRow, jackRows, type RowsBy } from './card-jack.ts';
-import { type CardLine, insideLines, knobLines } from './card-lines.ts';
+import { type CardLine, insideLines, knobLines, smallLines } from './card-lines.ts';
 import { settingsOf } from './card-stands.ts';
 import { BAND_SIGMA } from './expect.ts';
 
@@ -47,7 +47,7 @@ export function cardOf({ circuit, meter, readings, repairs }: CardQuestion): Car
   return {
     jack: rows,
     rowsBy,
-    lines: [...knobLines(bench, rows), ...insideLines(bench)],
+    lines: [...knobLines(bench, rows), ...insideLines(bench), ...smallLines(bench)],
     basis,
     sigma: BAND_SIGMA,
     odd: circuit.parts.filter((part) => !isInLine(part, meter.room)).map(({ id }) => id),

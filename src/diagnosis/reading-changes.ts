@@ -2,6 +2,7 @@ import type { Circuit, Setting } from '../circuit/circuit.ts';
 import type { Part, PartId } from '../circuit/parts/part.ts';
 import { potsOf, restingSetting, switchSettings, withKnob } from '../circuit/setting.ts';
 import type { Ask, Meter } from '../readings/reading.ts';
+import { askAlone } from './alone.ts';
 import type { Expectation } from './assessment.ts';
 import { expectation } from './expect.ts';
 import { settingFor } from './trial.ts';
@@ -114,15 +115,8 @@ function asksOf(circuit: Circuit, changed: ReadonlySet<PartId>): readonly Ask[] 
           setting: withKnob(rest, pot.id, figure),
         });
   for (const part of circuit.parts) {
-    if (!changed.has(part.id)) continue;
-    const legs = circuit.leads.filter(
-      ({ kind, from }) => kind === 'leg' && from.startsWith(`${part.id}.`),
-    );
-    const [one, other] = legs.map(({ id }) => `${id}@to`);
-    if (one === undefined || other === undefined) continue;
-    const alone = { red: one, black: other, setting: { ...rest, lifted: [one] } };
-    if (part.kind === 'capacitor') asks.push({ kind: 'farads', part: part.id, ...alone });
-    if (part.kind === 'resistor') asks.push({ kind: 'ohms', ...alone });
+    const alone = changed.has(part.id) ? askAlone(circuit, part) : null;
+    if (alone) asks.push(alone);
   }
   return asks;
 }

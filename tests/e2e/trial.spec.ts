@@ -77,9 +77,13 @@ test('a treble bleed is tried, compared, and made the intended wiring; the readi
   expect((await storedJob(page)).readings).toEqual(before.readings);
   expect(before.readings).toHaveLength(1);
 
-  // The reading card of the new wiring opens.
+  // The reading card shows the values that were made the intended ones.
   await page.getByRole('link', { name: 'Reading card' }).click();
   await onScreen(page, 'card');
+  await button(page, /Capacitors and resistors, inside/).click();
+  const line = (name: RegExp) => page.locator('.card tr', { hasText: name });
+  await expect(line(/treble bleed capacitor/i)).toContainText(/1\.0+\snF/);
+  await expect(line(/treble bleed resistor/i)).toContainText(/150\skΩ/);
   expect(complaints).toEqual([]);
 });
 

@@ -12,7 +12,7 @@ import { called } from '../../words/called.ts';
 import { cardWords } from '../../words/en/card.ts';
 import { cellWords, heardWords, standWords } from '../card-words.ts';
 import { ControlsStrip } from '../drawings/index.ts';
-import { AskWords } from '../pieces/ask-words.tsx';
+import { AskWords, IronWork } from '../pieces/ask-words.tsx';
 import { Expected } from '../pieces/expected.tsx';
 import { Mark } from '../pieces/mark.tsx';
 import { held, pointWords } from '../words.ts';
@@ -97,7 +97,11 @@ export function LinesTable({ title, how, lines, context }: LinesTableProps) {
               <Row
                 key={askKey(cell.ask)}
                 title={group === 'switches' ? contactWords(circuit, cell.ask) : called(name)}
-                note={group === 'grounds' ? '' : lineWords(circuit, group, cell.ask, stands)}
+                note={
+                  group === 'grounds' || group === 'small'
+                    ? ''
+                    : lineWords(circuit, group, cell.ask, stands)
+                }
                 more=""
                 cells={[cell]}
                 context={context}
@@ -255,6 +259,7 @@ function Panel({
   return (
     <div class="card-how" ref={panel}>
       <ControlsStrip circuit={circuit} setting={ask.setting} previous={null} />
+      <IronWork circuit={circuit} setting={ask.setting} previous={null} />
       <p>{act}</p>
       <p>
         <span class="soft">{cardWords().healthy}</span>{' '}

@@ -130,6 +130,15 @@ const parts: readonly {
     },
   },
   {
+    group: 'small',
+    get title() {
+      return cardWords().smallPartsInside;
+    },
+    get how() {
+      return cardWords().oneLegUnsoldered;
+    },
+  },
+  {
     group: 'switches',
     get title() {
       return cardWords().switchesInside;

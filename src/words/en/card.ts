@@ -14,6 +14,8 @@ const card = {
   nothingUnsolderedEveryKnob: 'Nothing unsoldered, every knob at 10.',
   potsInside: 'Pots, inside',
   theWiperIsTurnedFrom0To: 'The wiper is turned from 0 to 10.',
+  smallPartsInside: 'Capacitors and resistors, inside',
+  oneLegUnsoldered: 'Each by itself, one of its legs unsoldered.',
   switchesInside: 'Switches, inside',
   theseBeepAndOnlyThere: 'These beep, and only there.',
   grounds: 'Grounds',

@@ -15,6 +15,8 @@ export const card: ReturnType<typeof English> = {
   nothingUnsolderedEveryKnob: 'Niets losgesoldeerd, elke knop op 10.',
   potsInside: 'Potmeters, binnenin',
   theWiperIsTurnedFrom0To: 'De loper wordt van 0 tot 10 gedraaid.',
+  smallPartsInside: 'Condensatoren en weerstanden, binnenin',
+  oneLegUnsoldered: 'Elk apart, met één poot losgesoldeerd.',
   switchesInside: 'Schakelaars, binnenin',
   theseBeepAndOnlyThere: 'Deze piepen, en alleen daar.',
   grounds: 'Massa',
