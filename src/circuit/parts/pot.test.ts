@@ -107,6 +107,15 @@ describe('a pot', () => {
     expect(lower(part, 3) + upper(part, 3)).toBeCloseTo(467e3, 6);
   });
 
+  it('of a value typed without its k has no piece below zero', () => {
+    const tiny = { ...made('audio'), ohms: { nominal: ohms(1), tolerance: 0.2 } };
+    for (const knob of [0, 5, 10])
+      for (const piece of [lower(tiny, knob), upper(tiny, knob)]) {
+        expect(piece).toBeGreaterThan(0);
+        expect(scaledTrack(tiny, piece, 0.5)).toBeGreaterThan(0);
+      }
+  });
+
   it('of another value keeps the ends of its track', () => {
     const part = made('audio');
     for (const figure of [0, 3, 10]) {

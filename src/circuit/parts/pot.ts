@@ -31,11 +31,15 @@ export function knobAt(pot: Pick<Pot, 'taper' | 'midShare'>, share: number): num
 export const offTrack = ({ noLoad }: Pick<Pot, 'noLoad'>, knob: number): boolean =>
   noLoad === true && knob > 9.9;
 
+/** A track that is no longer than its ends, as a value typed without its k, has shorter ones: no piece may come out below zero. */
+const endOhms = (track: number): number => Math.min(END_OHMS, track / 10);
+
 /** A piece of a track once the whole track is `factor` times its value: its end stays as it is. */
 export function scaledTrack(part: Pot, piece: number, factor: number): number {
   const track = expectedValue(part.ohms);
-  const share = (piece - END_OHMS) / (track - 2 * END_OHMS);
-  return END_OHMS + (factor * track - 2 * END_OHMS) * share;
+  const end = endOhms(track);
+  const share = (piece - end) / (track - 2 * end);
+  return end + (factor * track - 2 * end) * share;
 }
 
 /** Lug 1 is the counter-clockwise end, 2 the wiper, 3 the clockwise end; from the back with the lugs down they stand 3 2 1. */
@@ -45,7 +49,8 @@ export const pot: PartKindSpec<Pot> = {
     const track = expectedValue(part.ohms);
     const knob = setting.knobs[part.id] ?? 10;
     const share = trackShare(part, knob);
-    const piece = (s: number) => ohms(END_OHMS + (track - 2 * END_OHMS) * s);
+    const end = endOhms(track);
+    const piece = (s: number) => ohms(end + (track - 2 * end) * s);
     return [
       {
         name: 'lower',
