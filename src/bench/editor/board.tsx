@@ -3,7 +3,14 @@ import type { Warning } from '../../checks/warning.ts';
 import type { LeadId, LugRef } from '../../circuit/circuit.ts';
 import type { PartId } from '../../circuit/parts/part.ts';
 import { editorWords } from '../../words/en/editor.ts';
-import { GRID, standOf, WholeDrawing, wholeLayout, ZoomFrame } from '../drawings/whole/index.ts';
+import {
+  GRID,
+  standOf,
+  useLayout,
+  WholeDrawing,
+  wholeLayout,
+  ZoomFrame,
+} from '../drawings/whole/index.ts';
 import type { Hand, Open } from './hand.ts';
 import type { Sketch } from './sketch.ts';
 import { spotOf, WarningMarks } from './warning-marks.tsx';
@@ -34,7 +41,12 @@ export function Board({
   onSpot,
 }: BoardProps) {
   const sheet = useRef<HTMLDivElement>(null);
-  const { circuit, places } = sketch;
+  // Until the ways of the leads are found again the board shows what stood on it before.
+  const isReady = useLayout(sketch.circuit, sketch.places) !== null;
+  const last = useRef<Sketch | null>(null);
+  if (isReady) last.current = sketch;
+  if (!last.current) return <p class="soft">{editorWords().drawingIt}</p>;
+  const { circuit, places } = last.current;
   const layout = wholeLayout(circuit, places);
   const { box } = layout;
   const holding = hand.is === 'lead' || hand.is === 'end';
@@ -66,7 +78,7 @@ export function Board({
       w={box.w}
       h={box.h}
       label={editorWords().theWiring}
-      look={lookedAt(sketch, open, shown)}
+      look={lookedAt(last.current, open, shown)}
     >
       <div ref={sheet} class="board-sheet" onClickCapture={putDown}>
         <WholeDrawing

@@ -6,7 +6,7 @@ import type { Assessment } from '../../diagnosis/assessment.ts';
 import type { Job } from '../../notebook/job.ts';
 import type { Ask } from '../../readings/reading.ts';
 import { huntWords } from '../../words/en/hunt.ts';
-import { spotOf, WholeDrawing, wholeLayout, ZoomFrame } from '../drawings/whole/index.ts';
+import { spotOf, useLayout, WholeDrawing, ZoomFrame } from '../drawings/whole/index.ts';
 import { sketchFrom } from '../editor/sketch.ts';
 import type { Say } from '../hunt-actor.ts';
 import { Redraw } from '../pieces/redraw.tsx';
@@ -43,11 +43,10 @@ export function WholeWiring(props: WholeWiringProps) {
     () => job.places && sketchFrom({ circuit, places: job.places }).places,
     [circuit, job.places],
   );
-  const layout = wholeLayout(circuit, places);
-  const { box } = layout;
+  const layout = useLayout(circuit, places);
   const suspicion = assessment?.suspicion ?? noSuspicion;
   const { site } = looking;
-  const spot = site === null ? null : spotOf(layout, suspicion, site);
+  const spot = site === null || !layout ? null : spotOf(layout, suspicion, site);
   const suspected = Object.values(suspicion).some((share) => share > 0.1);
   return (
     <Screen
@@ -76,20 +75,24 @@ export function WholeWiring(props: WholeWiringProps) {
       )}
       <div class={site ? 'wiring wiring-open' : 'wiring'}>
         <div class="wiring-sheet">
-          <ZoomFrame
-            w={box.w}
-            h={box.h}
-            label={huntWords().theWiring}
-            look={spot && { x: spot.x - box.x, y: spot.y - box.y }}
-          >
-            <WholeDrawing
-              circuit={circuit}
-              places={places}
-              suspicion={suspicion}
-              picked={site}
-              onSite={(next) => onLooking({ ...looking, site: next })}
-            />
-          </ZoomFrame>
+          {layout ? (
+            <ZoomFrame
+              w={layout.box.w}
+              h={layout.box.h}
+              label={huntWords().theWiring}
+              look={spot && { x: spot.x - layout.box.x, y: spot.y - layout.box.y }}
+            >
+              <WholeDrawing
+                circuit={circuit}
+                places={places}
+                suspicion={suspicion}
+                picked={site}
+                onSite={(next) => onLooking({ ...looking, site: next })}
+              />
+            </ZoomFrame>
+          ) : (
+            <p class="soft">{huntWords().workingItOut}</p>
+          )}
         </div>
         {site ? (
           <PlacePanel

@@ -1,6 +1,7 @@
 import { area } from '../area.ts';
 
 const editor = {
+  drawingIt: 'Drawing it …',
   theWiring: 'The wiring',
   home: 'Home',
   notStoredThisPageAloneHas: 'not stored: this page alone has it',

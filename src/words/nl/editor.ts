@@ -2,6 +2,7 @@ import type { editorWords as English } from '../en/editor.ts';
 import { de, groot, naam } from './nouns.ts';
 
 export const editor: ReturnType<typeof English> = {
+  drawingIt: 'Aan het tekenen …',
   theWiring: 'De bedrading',
   home: 'Begin',
   notStoredThisPageAloneHas: 'niet bewaard: alleen deze pagina heeft het',

@@ -1,8 +1,8 @@
 import type { Circuit, Lead, LugRef } from '../../../circuit/circuit.ts';
-import { type Point, point } from '../geometry.ts';
+import { type Box, type Point, point } from '../geometry.ts';
 import { splitLug } from '../names.ts';
 import { type Footprint, footprintOf } from './footprint.ts';
-import { type End, type Errand, route } from './maze.ts';
+import { type End, type Errand, route, type Way } from './maze.ts';
 import { GRID, type Place, type Places, standsOf } from './places.ts';
 import type { Slot } from './slots.ts';
 
@@ -39,10 +39,7 @@ export function standing(circuit: Circuit, places: Places): readonly Standing[] 
 }
 
 /** The joints of a lug share its ways out: which lead takes which is left to the router. */
-function endOf(
-  all: readonly Standing[],
-  lug: LugRef,
-): { end: End; slots: readonly Slot[]; at: Point } | null {
+function endOf(all: readonly Standing[], lug: LugRef): EndSlots | null {
   const { part } = splitLug(lug);
   const home = all.find(({ footprint }) => footprint.stand.parts.some(({ id }) => id === part));
   const slots = home?.footprint.slots.get(lug);
@@ -58,12 +55,22 @@ function endOf(
   };
 }
 
-/**
- * Ways for all leads whose two parts have places, each on a track of its own. Deterministic.
- * Leads of which a part has no place are left out.
- */
-export function routeLeads(circuit: Circuit, places: Places): readonly LeadPath[] {
-  const all = standing(circuit, places);
+interface EndSlots {
+  readonly end: End;
+  readonly slots: readonly Slot[];
+  readonly at: Point;
+}
+
+/** What the search for ways is told, as plain data, and what its answer is read with. */
+export interface Survey {
+  readonly errands: readonly Errand[];
+  /** In cells. */
+  readonly boxes: readonly Box[];
+  readonly ends: readonly { readonly lead: Lead; readonly from: EndSlots; readonly to: EndSlots }[];
+}
+
+/** All leads whose two parts have places, and what stands in their way. Leads of which a part has no place are left out. */
+export function surveyed(circuit: Circuit, all: readonly Standing[]): Survey {
   const ends = circuit.leads.flatMap((lead) => {
     const from = endOf(all, lead.from);
     const to = endOf(all, lead.to);
@@ -78,7 +85,16 @@ export function routeLeads(circuit: Circuit, places: Places): readonly LeadPath[
     w: box.w / GRID,
     h: box.h / GRID,
   }));
-  const ways = route(errands, boxes);
+  return { errands, boxes, ends };
+}
+
+/** Ways for all leads of the survey, each on a track of its own. Deterministic. */
+export function routeLeads(circuit: Circuit, places: Places): readonly LeadPath[] {
+  const survey = surveyed(circuit, standing(circuit, places));
+  return pathsOf(survey, route(survey.errands, survey.boxes));
+}
+
+export function pathsOf({ ends }: Survey, ways: ReadonlyMap<string, Way>): readonly LeadPath[] {
   return ends.flatMap(({ lead, from, to }): LeadPath[] => {
     const way = ways.get(lead.id);
     if (!way) return [];

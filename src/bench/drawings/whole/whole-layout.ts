@@ -2,9 +2,18 @@ import type { Circuit } from '../../../circuit/circuit.ts';
 import type { Box } from '../geometry.ts';
 import { union } from './boxes.ts';
 import { type LeadWord, leadWords } from './lead-words.ts';
+import { route, type Way } from './maze.ts';
 import { placeParts } from './place-parts.ts';
 import type { Places } from './places.ts';
-import { type LeadPath, routeLeads, type Standing, standing } from './route-leads.ts';
+import {
+  type LeadPath,
+  pathsOf,
+  type Standing,
+  type Survey,
+  standing,
+  surveyed,
+} from './route-leads.ts';
+import { waysAside } from './ways-aside.ts';
 
 /** Everything that is drawn, in layout units. */
 export interface WholeLayout {
@@ -20,18 +29,52 @@ const MARGIN = 12;
 const own = new WeakMap<Circuit, WholeLayout>();
 const placed = new WeakMap<Places, { circuit: Circuit; layout: WholeLayout }>();
 
+/** The layout as it was worked out before for this very circuit and these very places. */
+export function foundLayout(circuit: Circuit, places?: Places): WholeLayout | undefined {
+  if (!places) return own.get(circuit);
+  const before = placed.get(places);
+  return before?.circuit === circuit ? before.layout : undefined;
+}
+
 /** The whole wiring with its parts where `places` say, or where they come to stand by themselves. Remembered by object. */
 export function wholeLayout(circuit: Circuit, places?: Places): WholeLayout {
-  const before = places ? placed.get(places) : undefined;
-  const found = places
-    ? before?.circuit === circuit
-      ? before.layout
-      : undefined
-    : own.get(circuit);
+  const found = foundLayout(circuit, places);
   if (found) return found;
-  const where = places ?? placeParts(circuit);
-  const stands = standing(circuit, where);
-  const leads = routeLeads(circuit, where);
+  const plan = planned(circuit, places);
+  const { errands, boxes } = plan.survey;
+  return drawnUp(circuit, places, plan, route(errands, boxes));
+}
+
+/**
+ * The same, with the ways of the leads searched beside the page: for a large wiring that takes many times as long as a frame.
+ * Undefined where another layout was asked for meanwhile.
+ */
+export async function layoutAside(
+  circuit: Circuit,
+  places?: Places,
+): Promise<WholeLayout | undefined> {
+  const plan = planned(circuit, places);
+  const ways = await waysAside(plan.survey);
+  return ways && drawnUp(circuit, places, plan, ways);
+}
+
+interface Plan {
+  readonly stands: readonly Standing[];
+  readonly survey: Survey;
+}
+
+function planned(circuit: Circuit, places: Places | undefined): Plan {
+  const stands = standing(circuit, places ?? placeParts(circuit));
+  return { stands, survey: surveyed(circuit, stands) };
+}
+
+function drawnUp(
+  circuit: Circuit,
+  places: Places | undefined,
+  { stands, survey }: Plan,
+  ways: ReadonlyMap<string, Way>,
+): WholeLayout {
+  const leads = pathsOf(survey, ways);
   const boxes = stands.map(({ at, footprint: { box } }) => ({
     ...box,
     x: at.x + box.x,

@@ -1,0 +1,23 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Circuit } from '../../../circuit/circuit.ts';
+import type { Places } from './places.ts';
+import { foundLayout, layoutAside, type WholeLayout } from './whole-layout.ts';
+
+/** The layout of a wiring, null until it is worked out; then the screen that asked is drawn again. */
+export function useLayout(circuit: Circuit, places?: Places): WholeLayout | null {
+  const [, draw] = useState(0);
+  const found = foundLayout(circuit, places);
+  useEffect(() => {
+    if (found) return;
+    let isWanted = true;
+    // The words of the screen come first.
+    const timer = setTimeout(async () => {
+      if ((await layoutAside(circuit, places)) && isWanted) draw((count) => count + 1);
+    }, 0);
+    return () => {
+      isWanted = false;
+      clearTimeout(timer);
+    };
+  }, [circuit, places]);
+  return found ?? null;
+}
