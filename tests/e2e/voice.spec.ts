@@ -1,6 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { button, onScreen, readCautions, startHunt, type } from './hunting.ts';
 import { expect, test } from './served-app.ts';
+import { withVoice } from './spoken.ts';
 
 test.use({ actionTimeout: 20_000 });
 
@@ -44,34 +45,7 @@ test('the microphone refused leaves the keys, and says where it can be allowed',
 });
 
 test('where the probes go, what is healthy and what was seen are spoken', async ({ app, page }) => {
-  // A voice in the place of the one that this browser does not have; what it is given is kept.
-  await page.addInitScript(() => {
-    const said: string[] = [];
-    const voice = { lang: 'en-GB', localService: true, name: 'test' };
-    Object.defineProperty(window, 'said', { value: said });
-    Object.defineProperty(window, 'SpeechSynthesisUtterance', {
-      value: class {
-        onend: (() => void) | null = null;
-        readonly text: string;
-        constructor(text: string) {
-          this.text = text;
-        }
-      },
-    });
-    Object.defineProperty(window, 'speechSynthesis', {
-      value: {
-        getVoices: () => [voice],
-        addEventListener: () => undefined,
-        cancel: () => undefined,
-        speak: (one: { text: string; onend: (() => void) | null }) => {
-          said.push(one.text);
-          setTimeout(() => one.onend?.(), 50);
-        },
-      },
-    });
-  });
-  const said = () =>
-    page.evaluate(() => (window as unknown as { said: string[] }).said.join(' | '));
+  const said = await withVoice(page);
   await page.goto(app.address);
   await page.getByRole('link', { name: /hearing/i }).click();
   await page.getByLabel(/Say where the probes go/).check();
@@ -83,7 +57,7 @@ test('where the probes go, what is healthy and what was seen are spoken', async 
   await readCautions(page);
   await expect
     .poll(said)
-    .toMatch(/red on the tip.*, black on .*sleeve.*Healthy: (about )?[\d.]+ kilo-ohm/i);
+    .toMatch(/red probe on the tip.*, black probe on .*sleeve.*Healthy: (about )?[\d.]+ kilo-ohm/i);
   await type(page, 'OL');
   await onScreen(page, 'changed');
   await expect.poll(said).toMatch(/open.*not as it should be/);

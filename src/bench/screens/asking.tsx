@@ -2,12 +2,11 @@ import { type Question, tellsLittle } from '../../flows/index.ts';
 import type { Job } from '../../notebook/job.ts';
 import { huntWords } from '../../words/en/hunt.ts';
 import { ControlsStrip } from '../drawings/index.ts';
-import { Entry } from '../entry/entry.tsx';
 import { HumPad } from '../entry/hum-pad.tsx';
 import type { HuntSnapshot, Say } from '../hunt-actor.ts';
+import { Answering } from '../pieces/answering.tsx';
 import { AskWords, IronWork } from '../pieces/ask-words.tsx';
 import { AskingRoom } from '../pieces/asking-room.tsx';
-import { ByEar } from '../pieces/by-ear.tsx';
 import { Expected } from '../pieces/expected.tsx';
 import { PhotoButton } from '../pieces/photo-button.tsx';
 import { ProbeView } from '../pieces/probe-view.tsx';
@@ -87,12 +86,6 @@ export function Asking({ job, snapshot, question, say }: AskingProps) {
         )}
       </div>
       <div class="asking-enter">
-        {ask.kind === 'beep' && preferences.value.hears && (
-          <ByEar
-            key={JSON.stringify(ask)}
-            onAnswer={(beeps) => say({ type: 'ENTER', seen: { kind: 'beep', beeps } })}
-          />
-        )}
         {job.practice && (
           <PracticeMeter
             key={JSON.stringify(ask) + work.readings.length}
@@ -110,9 +103,9 @@ export function Asking({ job, snapshot, question, say }: AskingProps) {
             onSeen={(seen) => say({ type: 'ENTER', seen })}
           />
         ) : (
-          <Entry
-            key={JSON.stringify(ask)}
+          <Answering
             ask={ask}
+            question={JSON.stringify(ask)}
             typed={typed}
             onType={(text) => say({ type: 'TYPE', text })}
             onSeen={(seen) => say({ type: 'ENTER', seen })}

@@ -1,8 +1,9 @@
 import type { ClosingItem } from '../../closing/closing.ts';
 import { proofWords } from '../../words/en/proof.ts';
 import type { ClosingSay, ClosingSnapshot } from '../closing-actor.ts';
+import { saidBefore, timesWords } from '../closing-said.ts';
 import { ControlsStrip } from '../drawings/index.ts';
-import { Entry } from '../entry/entry.tsx';
+import { Answering } from '../pieces/answering.tsx';
 import { AskWords } from '../pieces/ask-words.tsx';
 import { AskingRoom } from '../pieces/asking-room.tsx';
 import { ItemMark } from '../pieces/item-mark.tsx';
@@ -29,6 +30,7 @@ export function ClosingAsking({ snapshot, item, strip, say }: AskingProps) {
   const heading = useHeadingFocus(JSON.stringify(ask) + work.readings.length);
   const previous = work.readings.at(-1)?.ask.setting ?? null;
   useWakeLock();
+  const said = saidBefore(item, answered, closing);
   return (
     <AskingRoom
       name="closing-asking"
@@ -60,12 +62,16 @@ export function ClosingAsking({ snapshot, item, strip, say }: AskingProps) {
         {ask.setting.plug === 'in' && (
           <p class="caution">{proofWords().probesOffAndTheAmplifiers}</p>
         )}
-        <Said item={item} answered={answered} closing={closing} />
+        {said && (
+          <p role="status">
+            <ItemMark mark={said.mark} /> {said.words}
+          </p>
+        )}
       </div>
       <div class="asking-enter">
-        <Entry
-          key={`${work.readings.length} ${JSON.stringify(ask)}`}
+        <Answering
           ask={ask}
+          question={`${work.readings.length} ${JSON.stringify(ask)}`}
           typed={typed}
           onType={(text) => say({ type: 'TYPE', text })}
           onSeen={(seen) => say({ type: 'ENTER', seen })}
@@ -86,43 +92,4 @@ export function ClosingAsking({ snapshot, item, strip, say }: AskingProps) {
       </div>
     </AskingRoom>
   );
-}
-
-/** Movements are done as often as asked in one go and answered once; taps are answered one by one. */
-function timesWords({ ask, mark, times, taken }: ClosingItem): string {
-  const left = times - taken;
-  const movement = ask.kind === 'flex' || ask.kind === 'turn';
-  if (movement && mark === 'open' && left > 1) return proofWords().doItTimes(left);
-  return proofWords().times(Math.min(taken + 1, times), times);
-}
-
-type Context = ClosingSnapshot['context'];
-
-/** What came of the answer before: a tick, or why the same is asked once more. */
-function Said({
-  item,
-  answered,
-  closing,
-}: {
-  readonly item: ClosingItem;
-  readonly answered: Context['answered'];
-  readonly closing: Context['closing'];
-}) {
-  if (item.mark === 'again')
-    return (
-      <p role="status">
-        <ItemMark mark="again" />{' '}
-        {proofWords().atDoesNotFitLookAtThe(held(item.answers.at(-1) ?? ''))}
-      </p>
-    );
-  const before =
-    answered &&
-    closing?.items.find(({ ask }) => JSON.stringify(ask) === JSON.stringify(answered.ask));
-  if (before && before !== item && before.mark === 'fits')
-    return (
-      <p role="status">
-        <ItemMark mark="fits" /> {held(before.answers.at(-1) ?? '')}
-      </p>
-    );
-  return null;
 }

@@ -2,7 +2,10 @@ import { checkUnderWay } from '../../flows/index.ts';
 import type { Job } from '../../notebook/job.ts';
 import { proofWords } from '../../words/en/proof.ts';
 import { useClosing } from '../closing-actor.ts';
+import { useEar } from '../hearing/use-ear.ts';
 import { Screen } from '../pieces/screen.tsx';
+import { closingNarration } from '../voice/closing-narration.ts';
+import { useNarration } from '../voice/narration.ts';
 import { Cautions } from './cautions.tsx';
 import { ClosingAsking } from './closing-asking.tsx';
 import { ClosingFailed } from './closing-failed.tsx';
@@ -19,8 +22,11 @@ export function ClosingPage({ job: opened }: { job: Job }) {
   const check = useClosing(opened);
   const snapshot = check.snapshot.value;
   const { say } = check;
+  useNarration(closingNarration(snapshot));
   const job = check.job();
   const { closing, item, doubt, failure } = snapshot.context;
+  // Few lists ask for a beep: for those that do not, nobody listens.
+  useEar(closing?.items.some(({ ask }) => ask.kind === 'beep') ?? false);
   const strip = <ClosingStrip job={job} snapshot={snapshot} say={say} />;
   if (snapshot.matches('starting')) return <ClosingStart job={job} strip={strip} say={say} />;
   if (snapshot.matches('cautions')) return <Cautions strip={strip} say={say} />;

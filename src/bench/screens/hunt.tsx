@@ -5,6 +5,7 @@ import { Screen } from '../pieces/screen.tsx';
 import { Strip } from '../pieces/strip.tsx';
 import { PracticeEnd } from '../practice/practice-end.tsx';
 import { hrefOf } from '../route.ts';
+import { huntNarration } from '../voice/hunt-narration.ts';
 import { useNarration } from '../voice/narration.ts';
 import { Asking } from './asking.tsx';
 import { Cautions } from './cautions.tsx';
@@ -26,7 +27,12 @@ export function HuntScreen({ hunt }: { hunt: Hunt }) {
   const snapshot = hunt.snapshot.value;
   const { say } = hunt;
   useEar();
-  useNarration(snapshot, say);
+  useNarration(
+    huntNarration(snapshot),
+    snapshot.matches('changed') && snapshot.context.change?.report
+      ? () => say({ type: 'ON' })
+      : undefined,
+  );
   const job = hunt.job();
   const { work, assessment, question, change, doubt, failure } = snapshot.context;
   const strip = <Strip job={job} snapshot={snapshot} say={say} />;

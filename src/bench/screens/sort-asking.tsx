@@ -4,7 +4,7 @@ import { sameAsk } from '../../flows/acts.ts';
 import type { SortContext } from '../../flows/sort.ts';
 import type { Ask } from '../../readings/reading.ts';
 import { matWords } from '../../words/en/mat.ts';
-import { Entry } from '../entry/entry.tsx';
+import { Answering } from '../pieces/answering.tsx';
 import { AskWords } from '../pieces/ask-words.tsx';
 import { AskingRoom } from '../pieces/asking-room.tsx';
 import { useHeadingFocus } from '../pieces/screen.tsx';
@@ -84,9 +84,9 @@ export function SortAsking({ strip, context, say }: SortAskingProps) {
         )}
       </div>
       <div class="asking-enter">
-        <Entry
-          key={`${work.readings.length} ${JSON.stringify(ask)}`}
+        <Answering
           ask={ask}
+          question={`${work.readings.length} ${JSON.stringify(ask)}`}
           typed={typed}
           onType={(text) => say({ type: 'TYPE', text })}
           onSeen={(seen) => say({ type: 'ENTER', seen })}

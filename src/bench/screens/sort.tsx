@@ -1,11 +1,14 @@
 import type { PickupSheet } from '../../notebook/index.ts';
 import { called } from '../../words/called.ts';
 import { matWords } from '../../words/en/mat.ts';
+import { useEar } from '../hearing/use-ear.ts';
 import { NoSheet, useSheet } from '../pieces/kept-sheet.tsx';
 import { SaveFile } from '../pieces/save-file.tsx';
 import { Screen } from '../pieces/screen.tsx';
 import { hrefOf, type PickupView } from '../route.ts';
 import { type SortRoom, type SortSay, useSort } from '../sort-actor.ts';
+import { useNarration } from '../voice/narration.ts';
+import { sortNarration } from '../voice/sort-narration.ts';
 import { Doubtful } from './doubtful.tsx';
 import { SortAsking } from './sort-asking.tsx';
 import { SortHelp } from './sort-help.tsx';
@@ -34,6 +37,8 @@ function OpenPickup({ sheet, view }: { sheet: PickupSheet; view: PickupView }) {
 function SortScreen({ room }: { room: SortRoom }) {
   const now = room.snapshot.value;
   const { say } = room;
+  useEar();
+  useNarration(sortNarration(now));
   const { context } = now;
   const strip = <SortStrip room={room} />;
   if (now.matches('cautions'))

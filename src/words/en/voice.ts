@@ -15,8 +15,8 @@ const voice = {
     `${question} Healthy: ${expected}.`,
   /** Signs and short forms, and how they are said. */
   spelled: [
-    [/\bR on\b/g, 'red on'],
-    [/\bB on\b/g, 'black on'],
+    [/\bR on\b/g, 'red probe on'],
+    [/\bB on\b/g, 'black probe on'],
     [/(\d)\s?kΩ/g, '$1 kilo-ohm'],
     [/(\d)\s?MΩ/g, '$1 megohm'],
     [/(\d)\s?Ω/g, '$1 ohm'],
@@ -24,7 +24,14 @@ const voice = {
     [/(\d)\s?pF/g, '$1 picofarad'],
     [/(\d)\s?µF/g, '$1 microfarad'],
     [/(\d)\s?%/g, '$1 percent'],
+    [/\+ end\b/g, 'plus end'],
+    [/− end\b/g, 'minus end'],
+    [/\bopen \(OL\)/g, 'open'],
     [/\bOL\b/g, 'open'],
   ] as readonly (readonly [RegExp, string])[],
+  /** What has to stand otherwise before the next reading. */
+  first: (moves: readonly string[]) => `First: ${moves.join(', ')}.`,
+  moveTo: (control: string, state: string) => `${control} to ${state}`,
+  movePlug: { in: 'plug the cable in', out: 'pull the cable out' },
 };
 export const voiceWords = area('voice', voice);

@@ -13,8 +13,8 @@ export const voice: ReturnType<typeof English> = {
   openTheGuitarTheNextReading: 'Open de gitaar. De volgende meting is binnenin.',
   questionHealthyExpected: (question, expected) => `${question} Gezond: ${expected}.`,
   spelled: [
-    [/\bR op\b/g, 'rood op'],
-    [/\bB op\b/g, 'zwart op'],
+    [/\bR op\b/g, 'rode pen op'],
+    [/\bB op\b/g, 'zwarte pen op'],
     [/(\d)\s?kΩ/g, '$1 kilo-ohm'],
     [/(\d)\s?MΩ/g, '$1 mega-ohm'],
     [/(\d)\s?Ω/g, '$1 ohm'],
@@ -22,6 +22,10 @@ export const voice: ReturnType<typeof English> = {
     [/(\d)\s?pF/g, '$1 picofarad'],
     [/(\d)\s?µF/g, '$1 microfarad'],
     [/(\d)\s?%/g, '$1 procent'],
+    [/\bopen \(OL\)/g, 'open'],
     [/\bOL\b/g, 'open'],
   ] as readonly (readonly [RegExp, string])[],
+  first: (moves) => `Eerst: ${moves.join(', ')}.`,
+  moveTo: (control, state) => `${control} naar ${state}`,
+  movePlug: { in: 'steek de kabel erin', out: 'trek de kabel eruit' },
 };
