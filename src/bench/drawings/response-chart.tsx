@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks';
 import type { Curve, Trial } from '../../diagnosis/trial.ts';
 import { drawingWords } from '../../words/en/drawings.ts';
 import { COPPER, INK, LINE, PAPER, SOFT, STROKE, TEXT } from './theme.ts';
@@ -26,10 +27,30 @@ const SPAN = { least: 30, most: 60 };
 /** Every how many decibels a line is drawn. */
 const STEP = 10;
 const MARK = 6;
+/** A thin line of a sweep has every how many points of a curve: one in three CSS pixels on a phone. */
+const THIN = 2;
 
 const across = (hertz: number): number =>
   PLOT.left +
   ((PLOT.right - PLOT.left) * Math.log(hertz / HERTZ.low)) / Math.log(HERTZ.high / HERTZ.low);
+
+/** Tenths of a unit of the drawing are less than a pixel. */
+const tenth = (value: number): number => Math.round(10 * value) / 10;
+
+interface Point {
+  readonly index: number;
+  readonly x: number;
+}
+
+/** The points of a curve that lie in the plot. While a knob is dragged a dozen curves are drawn anew each frame, so this is done once. */
+function pointsOf(hertz: Float64Array): readonly Point[] {
+  const points: Point[] = [];
+  hertz.forEach((frequency, index) => {
+    if (frequency >= HERTZ.low && frequency <= HERTZ.high)
+      points.push({ index, x: tenth(across(frequency)) });
+  });
+  return points;
+}
 
 /** Decibels over hertz, both axes as the ear has them: the wiring as it is dashed and round, the tried one solid and square, a sweep in thin lines. */
 export function ResponseChart({ trial, label }: ResponseChartProps) {
@@ -37,18 +58,20 @@ export function ResponseChart({ trial, label }: ResponseChartProps) {
   const range = rangeOf([before, after, ...family.map(({ curve }) => curve)], hertz);
   const down = (decibels: number): number =>
     PLOT.top + ((PLOT.bottom - PLOT.top) * (range.high - decibels)) / (range.high - range.low);
-  const path = ({ decibels }: Curve): string =>
-    [...hertz]
-      .map((frequency, at) => [frequency, decibels[at] as number] as const)
-      .filter(([frequency]) => frequency >= HERTZ.low && frequency <= HERTZ.high)
-      .map(
-        ([frequency, level], at) =>
-          `${at === 0 ? 'M' : 'L'}${across(frequency).toFixed(1)} ${down(level).toFixed(1)}`,
-      )
-      .join(' ');
+  const shown = pointsOf(hertz);
+  const path = ({ decibels }: Curve, every = 1): string => {
+    let d = '';
+    for (let at = 0; at < shown.length; at += every) {
+      const { index, x } = shown[at] as Point;
+      d += `${at === 0 ? 'M' : 'L'}${x} ${tenth(down(decibels[index] as number))}`;
+    }
+    return d;
+  };
+  // The grid moves only where the range does.
+  const axes = useMemo(() => <Axes range={range} down={down} />, [range.low, range.high]);
   return (
     <svg class="chart" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={label}>
-      <Axes range={range} down={down} />
+      {axes}
       {/* A window of its own cuts off what runs out of the plot. */}
       <svg
         x={PLOT.left}
@@ -60,7 +83,7 @@ export function ResponseChart({ trial, label }: ResponseChartProps) {
       >
         <g fill="none" stroke={SOFT} stroke-width={STROKE.hair}>
           {family.map(({ knob, curve }) => (
-            <path key={knob} d={path(curve)} />
+            <path key={knob} d={path(curve, THIN)} />
           ))}
         </g>
         <path d={path(before)} fill="none" stroke={INK} stroke-width="2" stroke-dasharray="7 5" />
@@ -79,14 +102,16 @@ interface Range {
 }
 
 function rangeOf(curves: readonly Curve[], hertz: Float64Array): Range {
-  const shown = curves.flatMap(({ decibels }) =>
-    [...decibels].filter((_, at) => {
+  let [most, least] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  for (const { decibels } of curves)
+    for (let at = 0; at < hertz.length; at++) {
       const frequency = hertz[at] as number;
-      return frequency >= HERTZ.low && frequency <= HERTZ.high;
-    }),
-  );
-  const high = STEP * Math.ceil((Math.max(...shown) + 1) / STEP);
-  const lowest = STEP * Math.floor((Math.min(...shown) - 1) / STEP);
+      if (frequency < HERTZ.low || frequency > HERTZ.high) continue;
+      most = Math.max(most, decibels[at] as number);
+      least = Math.min(least, decibels[at] as number);
+    }
+  const high = STEP * Math.ceil((most + 1) / STEP);
+  const lowest = STEP * Math.floor((least - 1) / STEP);
   return { high, low: Math.max(high - SPAN.most, Math.min(high - SPAN.least, lowest)) };
 }
 

@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import type { Circuit } from '../../circuit/circuit.ts';
 import type { ReadingChange } from '../../diagnosis/reading-changes.ts';
 import type { Curve, Trial } from '../../diagnosis/trial.ts';
@@ -61,34 +62,42 @@ export function TrialSummary({ trial, sweep }: { trial: Trial; sweep: string | u
           ))}
         </tbody>
       </table>
-      {sweep !== undefined && trial.family.length > 0 && (
-        <details>
-          <summary>
-            <span>{tryingWords().theSweepFrom0To10In(sweep)}</span>
-          </summary>
-          <table class="grounds">
-            <thead>
-              <tr>
-                <th scope="col">{tryingWords().knobAt}</th>
-                <th scope="col">{tryingWords().lowEnd}</th>
-                <th scope="col">{tryingWords().resonance}</th>
-                <th scope="col">{tryingWords().at4KHz}</th>
-              </tr>
-            </thead>
-            <tbody>
-              {trial.family.map(({ knob, curve }) => (
-                <tr key={knob}>
-                  <th scope="row">{knob}</th>
-                  <td>{decibelWords(curve.level)}</td>
-                  <td>{resonanceWords(curve)}</td>
-                  <td>{trebleOf(trial, curve)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </details>
-      )}
+      {sweep !== undefined && trial.family.length > 0 && <Sweep trial={trial} sweep={sweep} />}
     </>
+  );
+}
+
+/** A line for each curve of the sweep. Its rows are written only while they are unfolded. */
+function Sweep({ trial, sweep }: { trial: Trial; sweep: string }) {
+  const [open, setOpen] = useState(false);
+  return (
+    <details onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
+      <summary>
+        <span>{tryingWords().theSweepFrom0To10In(sweep)}</span>
+      </summary>
+      {open && (
+        <table class="grounds">
+          <thead>
+            <tr>
+              <th scope="col">{tryingWords().knobAt}</th>
+              <th scope="col">{tryingWords().lowEnd}</th>
+              <th scope="col">{tryingWords().resonance}</th>
+              <th scope="col">{tryingWords().at4KHz}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {trial.family.map(({ knob, curve }) => (
+              <tr key={knob}>
+                <th scope="row">{knob}</th>
+                <td>{decibelWords(curve.level)}</td>
+                <td>{resonanceWords(curve)}</td>
+                <td>{trebleOf(trial, curve)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+    </details>
   );
 }
 

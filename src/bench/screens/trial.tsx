@@ -73,7 +73,35 @@ export function TrialScreen({ strip, job, say }: TrialProps) {
   const { trial, failed } = useTrial(circuit, made, setting, sweep === '' ? null : sweep, metres);
   const swept = potsOf(made).find(({ id }) => id === sweep)?.title;
   const changes = useChanges(job, made);
-  const blocked = made === circuit ? null : blockedBy(job, made);
+  // A knob that is dragged asks for new curves and for nothing else: what it does not move is not made anew each frame.
+  const blocked = useMemo(
+    () => (made === circuit ? null : blockedBy(job, made)),
+    [job, circuit, made],
+  );
+  const fields = useMemo(
+    () => <TriedFields subject={subject} tried={tried} faults={faults} onTried={setTried} />,
+    [subject, tried, faults],
+  );
+  const chart = useMemo(
+    () =>
+      trial && (
+        <div class="chart-frame">
+          <ResponseChart trial={trial} label={trialWords(trial)} />
+          <ChartKey sweep={swept} />
+        </div>
+      ),
+    [trial, swept],
+  );
+  const summary = useMemo(
+    () => trial && <TrialSummary trial={trial} sweep={swept} />,
+    [trial, swept],
+  );
+  const changed = useMemo(
+    () =>
+      made !== circuit &&
+      changes && <ChangedReadings before={circuit} after={made} changes={changes} />,
+    [circuit, made, changes],
+  );
   const keep = () => {
     if (blocked !== null) return announce(blocked);
     say({ type: 'CORRECT', circuit: made, meter: job.meter });
@@ -112,7 +140,7 @@ export function TrialScreen({ strip, job, say }: TrialProps) {
           ))}
         </select>
       </label>
-      <TriedFields subject={subject} tried={tried} faults={faults} onTried={setTried} />
+      {fields}
       {subject.is === 'cable' && (
         <Slide
           title={tryingWords().metresOfCable}
@@ -123,14 +151,7 @@ export function TrialScreen({ strip, job, say }: TrialProps) {
         />
       )}
       {failed && <p role="alert">{failed}</p>}
-      {trial ? (
-        <div class="chart-frame">
-          <ResponseChart trial={trial} label={trialWords(trial)} />
-          <ChartKey sweep={swept} />
-        </div>
-      ) : (
-        <p class="soft">{tryingWords().workingItOut}</p>
-      )}
+      {chart ?? <p class="soft">{tryingWords().workingItOut}</p>}
       <Controls circuit={made} setting={setting} onSetting={setSetting} />
       <label class="field">
         <span>{tryingWords().showTheSweepOf}</span>
@@ -143,11 +164,9 @@ export function TrialScreen({ strip, job, say }: TrialProps) {
           ))}
         </select>
       </label>
-      {trial && <TrialSummary trial={trial} sweep={swept} />}
+      {summary}
       {blocked && <p class="sentence">{blocked}</p>}
-      {made !== circuit && changes && (
-        <ChangedReadings before={circuit} after={made} changes={changes} />
-      )}
+      {changed}
       <p class="soft">{tryingWords().againstTheSignalOfOneCoil(figure(metres))}</p>
     </Screen>
   );
