@@ -3,7 +3,8 @@ import { bits, probability, seconds } from '../circuit/units.ts';
 import { askText } from '../readings/index.ts';
 import type { Reading } from '../readings/reading.ts';
 import { diagnosisWords } from '../words/en/diagnosis.ts';
-import type { Assessment, Evidence, NextReading, SuspectedRepair } from './assessment.ts';
+import { askKey } from './ask-key.ts';
+import type { Access, Assessment, Evidence, NextReading, SuspectedRepair } from './assessment.ts';
 import type { Belief } from './belief.ts';
 import { expectation } from './expect.ts';
 import { type Group, groupsOf } from './groups.ts';
@@ -20,7 +21,7 @@ import {
 } from './next-reading.ts';
 import type { Predictor } from './predictor.ts';
 import { reportOf } from './report.ts';
-import { verdictOf } from './verdict.ts';
+import { NOTHING_TO_LEARN, verdictOf } from './verdict.ts';
 import { whyOf } from './why.ts';
 
 /** How many alternatives are offered beside the best reading. */
@@ -35,17 +36,21 @@ export function assess(evidence: Evidence, rule?: Rule): Assessment {
   const groups = groupsOf(belief.weighed);
   const lead = belief.weighed[0]?.hypothesis;
   const rechecks = recheckAsks(evidence, stale, predictor);
-  const access = startsAtJack(counted) ? 'closed' : evidence.access;
-  const byEar = evidence.byEar === true && access === 'open';
-  const offered = byEar ? [...bench.asks.open, ...beepsOf(bench)] : bench.asks[access];
-  const asks = openAsks(offered, counted, evidence.refused);
-  const ranked = rankReadings(
-    predictor,
-    groups,
-    asks,
-    readings,
-    rule ?? (byEar ? byEarEffort : perEffort),
-  );
+  const rankedWith = (access: Access): readonly Ranked[] => {
+    const byEar = evidence.byEar === true && access === 'open';
+    const offered = byEar ? [...bench.asks.open, ...beepsOf(bench)] : bench.asks[access];
+    return rankReadings(
+      predictor,
+      groups,
+      openAsks(offered, counted, evidence.refused),
+      readings,
+      rule ?? (byEar ? byEarEffort : perEffort),
+    );
+  };
+  const atJack = startsAtJack(counted) ? rankedWith('closed') : [];
+  const ranked = atJack.some(({ bits: worth }) => worth > NOTHING_TO_LEARN)
+    ? atJack
+    : rankedWith(evidence.access);
   // What measured as it should says nothing that a person would ask for; what did not is a ground.
   const odd = apart.filter(({ inLine, reading }) => !inLine && free.includes(reading));
   const reports = [
@@ -61,11 +66,14 @@ export function assess(evidence: Evidence, rule?: Rule): Assessment {
     rechecks.length > 0
       ? null
       : verdictOf({ predictor, belief, groups, ranked, readings, reports });
+  const asked = new Set(counted.map(({ ask }) => askKey(ask)));
   const asNext = (one: Ranked): NextReading => ({
     ask: one.ask,
     askText: askText(predictor.layout, one.ask),
     expected: expectation(circuit, evidence.meter, one.ask),
-    why: whyOf(predictor, groups, one.ask),
+    why: asked.has(askKey(one.ask))
+      ? diagnosisWords().onceMoreALooseJointMayHold
+      : whyOf(predictor, groups, one.ask),
     worthBits: bits(one.bits),
     effortSeconds: seconds(one.seconds),
   });
@@ -82,7 +90,7 @@ export function assess(evidence: Evidence, rule?: Rule): Assessment {
   };
 }
 
-/** The first figure is taken at the jack, however far the guitar is open: it costs least and parts most. */
+/** The first figure is taken at the jack where that tells anything, however far the guitar is open: it costs least and parts most. */
 const startsAtJack = (readings: readonly Reading[]): boolean =>
   !readings.some(({ seen }) => seen.kind === 'ohms' || seen.kind === 'turn');
 

@@ -31,12 +31,15 @@ export interface Belief {
 /** How many pairs of faults are weighed in full; the rest weigh less than the least of these by the bound below. */
 const PAIRS = 400;
 
-/** Readings ready to be scored: a repeat that agrees counts once, as it would share a slip of the first. */
+/** Readings ready to be scored: a repeat that agrees counts once, as it would share a slip of the first. A wire moved again is moved anew. */
 export function distinct(readings: readonly Reading[]): readonly Reading[] {
   const kept: Reading[] = [];
   for (const reading of readings) {
     const key = askKey(reading.ask);
-    const same = kept.findIndex((other) => askKey(other.ask) === key && agrees(other, reading));
+    const same =
+      reading.ask.kind === 'flex'
+        ? -1
+        : kept.findIndex((other) => askKey(other.ask) === key && agrees(other, reading));
     if (same < 0) kept.push(reading);
   }
   return kept;

@@ -256,12 +256,22 @@ function mixed(prediction: Extract<Prediction, { type: 'choice' }>, stated: numb
   };
 }
 
-/** Asks that were answered or refused are not asked again. */
+/** How often a wire is moved under the same probes where nothing jumped: a loose joint may hold once or twice. */
+const MOVED_AT_MOST = 3;
+
+/** Asks that were answered or refused are not asked again, but for a movement that showed nothing. */
 export function openAsks(
   asks: readonly Ask[],
   readings: readonly Reading[],
   refused: readonly Ask[],
 ): readonly Ask[] {
-  const done = new Set([...readings.map((reading) => askKey(reading.ask)), ...refused.map(askKey)]);
+  const done = new Set(refused.map(askKey));
+  const steady = new Map<string, number>();
+  for (const { ask, seen } of readings) {
+    const key = askKey(ask);
+    const times = (steady.get(key) ?? 0) + 1;
+    if (seen.kind !== 'flex' || seen.how === 'jumps' || times >= MOVED_AT_MOST) done.add(key);
+    else steady.set(key, times);
+  }
   return asks.filter((ask) => !done.has(askKey(ask)));
 }

@@ -17,7 +17,7 @@ const OUTSIDE = 0.3;
 /** Ears alone, or one odd figure, never put a guitar outside the model. */
 const ENOUGH = 4;
 /** A reading worth less than this, in bits, teaches nothing. */
-const NOTHING_TO_LEARN = 0.004;
+export const NOTHING_TO_LEARN = 0.004;
 
 interface Findings {
   readonly predictor: Predictor;

@@ -10,15 +10,25 @@ import { View } from './view.ts';
 const WORDS = ['normal', 'silent', 'weak', 'thin', 'dull', 'hum', 'crackle'] as const;
 type Word = (typeof WORDS)[number];
 
-const healthySounds = new WeakMap<Layout, Map<string, Sound>>();
-function healthySound(view: View): Sound {
+const keptSounds = new WeakMap<Layout, Map<string, Sound>>();
+
+/** The sound in the setting of `view` with no edit, or with one joint open: these are asked for many times. */
+function keptSound(view: View, open: readonly Edit[] = []): Sound {
   const layout = layoutOf(view.layout.circuit);
-  const known = healthySounds.get(layout) ?? new Map<string, Sound>();
-  healthySounds.set(layout, known);
-  const key = settingKey(view.setting);
-  const sound = known.get(key) ?? played(new View(layout, view.setting, []));
+  const known = keptSounds.get(layout) ?? new Map<string, Sound>();
+  keptSounds.set(layout, known);
+  const key = `${settingKey(view.setting)} ${JSON.stringify(open)}`;
+  const sound = known.get(key) ?? played(new View(layout, view.setting, open));
   known.set(key, sound);
   return sound;
+}
+
+/** What is heard with these edits; a joint that makes and breaks is as it stands. */
+function soundWith(view: View, edits: readonly Edit[]): Sound {
+  const heard = edits.filter(({ op }) => op !== 'intermittent' && op !== 'worn');
+  const [only] = heard;
+  if (!only || (heard.length === 1 && only.op === 'open')) return keptSound(view, heard);
+  return played(edits === view.edits ? view : new View(view.layout, view.setting, edits));
 }
 
 const usualHums = new WeakMap<Layout, number>();
@@ -31,7 +41,7 @@ function usualHum(layout: Layout): number {
   if (known !== undefined) return known;
   const most = switchSettings(layout.circuit)
     .slice(0, MOST_SETTINGS)
-    .reduce((so, setting) => Math.max(so, healthySound(new View(layout, setting, [])).magnetic), 0);
+    .reduce((so, setting) => Math.max(so, keptSound(new View(layout, setting, [])).magnetic), 0);
   usualHums.set(layout, most);
   return most;
 }
@@ -47,8 +57,8 @@ function played(view: View): Sound {
 /** Level, low end, brightness and hum from the AC model, against the healthy guitar in the same setting, through a table of how people name what they hear. */
 export const listenReading: ReadingKind<'listen'> = {
   predict(view) {
-    const healthy = healthySound(view);
-    const now = view.edits.length === 0 ? healthy : played(view);
+    const healthy = keptSound(view);
+    const now = soundWith(view, view.edits);
     // Silence needs no comparison: at volume 0 a healthy guitar is silent, too.
     const silent = 1 - heardAs('present', now.level);
     const balance = rise(now.high, healthy.high) - rise(now.low, healthy.low);
@@ -56,7 +66,7 @@ export const listenReading: ReadingKind<'listen'> = {
     const thin = (1 - silent) * heardAs('remembered', balance);
     const dull = (1 - silent) * heardAs('remembered', -balance);
     const hum = humOf(now, healthy, usualHum(view.layout));
-    const crackle = crackleOf(view.edits);
+    const crackle = crackleOf(view, now);
     // How often a word is said for what is there, and for something else: common practice, no source.
     const weights: Record<Word, number> = {
       normal:
@@ -81,19 +91,37 @@ export const listenReading: ReadingKind<'listen'> = {
       },
     ];
   },
-  like: (guitar, ask) => `${crackleOf(guitar.edits)} ${guitar.in(ask.setting).whole}`,
+  like: (guitar, ask) =>
+    guitar.edits.some(({ op }) => op === 'intermittent')
+      ? null
+      : `${guitar.edits.some(isWorn)} ${guitar.in(ask.setting).whole}`,
   observe: (seen) => [{ type: 'choice', word: seen.heard }],
   askText: () => readingWords().plugInAtLowVolumeSetThe,
   seenText: (seen) => readingWords().heard[seen.heard],
 };
 
-/** Chance that it crackles while nothing is touched. */
-const crackleOf = (edits: readonly Edit[]): number =>
-  edits.some(({ op }) => op === 'intermittent')
-    ? 0.7
-    : edits.some(({ op }) => op === 'worn')
-      ? 0.3
-      : 0.01;
+const isWorn = ({ op }: Edit): boolean => op === 'worn';
+
+/**
+ * Chance that it crackles while it is played and nothing is touched: half of the loose joints whose making and breaking is heard in
+ * this setting at all, and fewer worn tracks (common practice, no source).
+ */
+function crackleOf(view: View, now: Sound): number {
+  let heard = 0;
+  for (const loose of view.edits) {
+    if (loose.op !== 'intermittent') continue;
+    const { site } = loose;
+    const isOpen = (edit: Edit) => edit.op === 'open' && edit.site === site;
+    const rest = view.edits.filter((edit) => !isOpen(edit));
+    const other = soundWith(
+      view,
+      rest.length < view.edits.length ? rest : [...rest, { op: 'open', site }],
+    );
+    const [quiet, loud] = [Math.min(now.level, other.level), Math.max(now.level, other.level)];
+    heard = Math.max(heard, heardAs('present', loud) * heardAs('remembered', rise(loud, quiet)));
+  }
+  return Math.max(0.01, 0.5 * heard, view.edits.some(isWorn) ? 0.3 : 0);
+}
 
 /**
  * Chance that hum is what strikes the ear, the mean over rooms: that of magnetic fields against what some position of this guitar has anyway, that

@@ -27,6 +27,7 @@ const diagnosis = {
     'Check that the wiring entered is the wiring meant: an unexpected reading is often a wiring that was described wrongly.',
   theReadingRepeatsOrItChanges: 'The reading repeats, or it changes and the hunt goes on.',
   itChecksOnceMoreThatAllIs: 'It checks once more that all is as intended.',
+  onceMoreALooseJointMayHold: 'Once more: a loose joint may hold once or twice.',
   ohmsCannotShowWhichWayRound: 'Ohms cannot show which way round a coil is; the swing can.',
   itTellsATurnedMagnetFromExchanged: 'It tells a turned magnet from exchanged leads.',
   itWouldShowWhetherSentence: (sentence: string) => `It would show whether ${sentence}.`,
