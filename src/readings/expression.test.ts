@@ -65,7 +65,7 @@ describe('values worked out on entry', () => {
     ['5k + 1m', 'Is the m of "1m" a large M, for a million ohm, or a thousandth?'],
     ['5k + 22 nF', '"5k + 22 nF" could not be worked out. Type one value, or values with + or ||.'],
     [`${'1k + '.repeat(20)}1k`, 'That is longer than 80 characters. Shorten it.'],
-    ['0; in parallel', '"0; in parallel" could not be worked out. Type values with + or ||.'],
+    ['0; in parallel', 'A value is missing or is no number.'],
     ['(5k', '"(5k" could not be worked out. Type one value, or values with + or ||.'],
   ])('%s is refused in words', async (text, sentence) => {
     expect(await ohmsOf(text)).toBe(sentence);
