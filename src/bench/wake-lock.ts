@@ -7,6 +7,8 @@ export function useWakeLock(): void {
     let gone = false;
     const take = async () => {
       if (!('wakeLock' in navigator) || document.visibilityState !== 'visible') return;
+      // The phone takes the lock away when the tab is hidden; one that still holds is enough.
+      if (lock && !lock.released) return;
       try {
         const taken = await navigator.wakeLock.request('screen');
         if (gone) await taken.release();
