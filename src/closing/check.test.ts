@@ -40,6 +40,18 @@ describe('a closing check', () => {
     expect(close(readingsOf(all.slice(1))).state).toBe('checking');
   });
 
+  it('says at the start what all of it takes, and less with each line', () => {
+    const [start, later, end] = [
+      close([]),
+      close(readingsOf(all.slice(0, 4))),
+      close(readingsOf(all)),
+    ];
+    expect(start.left).toBe(start.effort);
+    expect(start.first.effort).toBeLessThan(start.effort);
+    expect(later.left).toBeLessThan(start.left);
+    expect(end.left).toBe(0);
+  });
+
   it('asks an odd figure once more, forgives a slip, and fails what is odd twice', () => {
     const right = healthy(figure.ask);
     const wrong = { ask: figure.ask, seen: times(right.seen, 10) };

@@ -1,7 +1,6 @@
 import { checkSetting } from '../circuit/check.ts';
-import { ohms, seconds } from '../circuit/units.ts';
+import { ohms } from '../circuit/units.ts';
 import { askKey } from '../diagnosis/ask-key.ts';
-import { effortOf } from '../diagnosis/effort.ts';
 import { evenly, expectationOf } from '../diagnosis/expect.ts';
 import { learnedValues } from '../diagnosis/learned-values.ts';
 import { varianceOf } from '../diagnosis/predictor.ts';
@@ -12,7 +11,7 @@ import { ALARM, figureIn } from './apart.ts';
 import type { Closing, ClosingEvidence, ClosingItem, Mark } from './closing.ts';
 import { changesSince } from './compare.ts';
 import { ohmsAt } from './figure.ts';
-import { type ClosingBench, closingBench, type PlanItem, planOf } from './plan.ts';
+import { type ClosingBench, closingBench, effortOfItems, type PlanItem, planOf } from './plan.ts';
 import { type FigureScore, scoreFigures, secondLook } from './score.ts';
 import { foretold } from './shared.ts';
 import { shownSoFar } from './so-far.ts';
@@ -64,12 +63,11 @@ export function closingOf(evidence: ClosingEvidence): Closing {
     readings: plan.readings,
     atLeast: plan.atLeast,
     effort: plan.effort,
-    left: seconds(
-      items.reduce(
-        (sum, { mark, times, taken, seconds: own }) =>
-          sum + (mark === 'fits' ? 0 : own * Math.max(1, times - taken)),
-        0,
-      ),
+    left: effortOfItems(
+      bench.predictor.layout,
+      items
+        .filter(({ mark }) => mark !== 'fits')
+        .map(({ ask, times, taken }) => ({ ask, times: Math.max(1, times - taken) })),
     ),
     state: marks.includes('failed') ? 'failed' : passed ? 'passed' : 'checking',
     first: {
@@ -179,6 +177,5 @@ function itemOf(
     mark,
     answers: answers.map(({ seen }) => seenText(seen)),
     readings: answers.map(({ id }) => id),
-    seconds: effortOf(layout, ask, ask),
   };
 }

@@ -34,7 +34,6 @@ export interface ClosingItem {
   readonly answers: readonly string[];
   /** Ids of the readings that answer it. */
   readonly readings: readonly string[];
-  readonly seconds: Seconds;
 }
 
 export interface Closing {

@@ -75,6 +75,15 @@ export function closingBench(circuit: Circuit, meter: Meter): ClosingBench {
 /** Reading and writing down, on top of the act itself. */
 const NOTE = 5;
 
+const repeated = (items: readonly Pick<PlanItem, 'ask' | 'times'>[]) =>
+  items.flatMap(({ ask, times }) => Array.from({ length: times }, () => ask));
+
+/** Seconds for these, in this order, moving from one to the next and noting down included. */
+export const effortOfItems = (
+  layout: Layout,
+  items: readonly Pick<PlanItem, 'ask' | 'times'>[],
+): Seconds => seconds(secondsOf(layout, repeated(items)) + NOTE * repeated(items).length);
+
 /** Times that a list is made anew for what it does not show yet: pairs of faults which hide each other, single sizes. */
 const ROUNDS = 3;
 
@@ -150,16 +159,12 @@ export function planOf(from: ClosingBench, stage: Stage, refused: readonly Ask[]
       first.at(-1),
     ),
   ];
-  const repeated = (some: readonly PlanItem[]) =>
-    some.flatMap(({ ask, times }) => Array.from({ length: times }, () => ask));
-  const effortOfAll = (some: readonly PlanItem[]) =>
-    seconds(secondsOf(layout, repeated(some)) + NOTE * repeated(some).length);
   const plan: Plan = {
     items,
     readings: repeated(items).length,
     atLeast: lowerBound(shown, allowed, last),
-    effort: effortOfAll(items),
-    first: { items: first.length, share: brief.share, effort: effortOfAll(first) },
+    effort: effortOfItems(layout, items),
+    first: { items: first.length, share: brief.share, effort: effortOfItems(layout, first) },
     showable: shown,
     hiddenPairs: lost.hidden,
   };
