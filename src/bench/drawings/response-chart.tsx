@@ -1,6 +1,8 @@
 import { useMemo } from 'preact/hooks';
 import type { Curve, Trial } from '../../diagnosis/trial.ts';
 import { drawingWords } from '../../words/en/drawings.ts';
+import { MARK, PLOT, type Point } from './chart-plot.ts';
+import { FamilyFigures } from './family-figures.tsx';
 import { COPPER, INK, LINE, PAPER, SOFT, STROKE, TEXT } from './theme.ts';
 
 interface ResponseChartProps {
@@ -11,8 +13,6 @@ interface ResponseChartProps {
 
 const WIDTH = 360;
 const HEIGHT = 270;
-/** The plot inside its axes. */
-const PLOT = { left: 40, right: 346, top: 12, bottom: 236 };
 const HERTZ = { low: 50, high: 12_000 };
 const LINES = [50, 100, 200, 500, 1000, 2000, 5000, 10_000];
 const NAMED = new Map([
@@ -26,7 +26,6 @@ const NAMED = new Map([
 const SPAN = { least: 30, most: 60 };
 /** Every how many decibels a line is drawn. */
 const STEP = 10;
-const MARK = 6;
 /** A thin line of a sweep has every how many points of a curve: one in three CSS pixels on a phone. */
 const THIN = 2;
 
@@ -36,11 +35,6 @@ const across = (hertz: number): number =>
 
 /** Tenths of a unit of the drawing are less than a pixel. */
 const tenth = (value: number): number => Math.round(10 * value) / 10;
-
-interface Point {
-  readonly index: number;
-  readonly x: number;
-}
 
 /** The points of a curve that lie in the plot. While a knob is dragged a dozen curves are drawn anew each frame, so this is done once. */
 function pointsOf(hertz: Float64Array): readonly Point[] {
@@ -67,6 +61,17 @@ export function ResponseChart({ trial, label }: ResponseChartProps) {
     }
     return d;
   };
+  const isBelow = ({ decibels }: Curve) =>
+    shown.every(({ index }) => (decibels[index] as number) < range.low);
+  const [was, is] = [isBelow(before), isBelow(after)];
+  const silent =
+    was && is
+      ? drawingWords().bothBelowTheChart
+      : was
+        ? drawingWords().asItIsBelowTheChart
+        : is
+          ? drawingWords().triedBelowTheChart
+          : null;
   // The grid moves only where the range does.
   const axes = useMemo(() => <Axes range={range} down={down} />, [range.low, range.high]);
   return (
@@ -88,10 +93,23 @@ export function ResponseChart({ trial, label }: ResponseChartProps) {
         </g>
         <path d={path(before)} fill="none" stroke={INK} stroke-width="2" stroke-dasharray="7 5" />
         <path d={path(after)} fill="none" stroke={COPPER} stroke-width={STROKE.strong} />
-        <FamilyFigures family={family} hertz={hertz} down={down} />
+        <FamilyFigures family={family} shown={shown} down={down} />
         <Marks curve={before} down={down} shape="round" />
         <Marks curve={after} down={down} shape="square" />
       </svg>
+      {silent && (
+        <text
+          x={PLOT.left + 8}
+          y={PLOT.bottom - 8}
+          fill={INK}
+          stroke={PAPER}
+          stroke-width="4"
+          paint-order="stroke"
+          font-size={TEXT.note}
+        >
+          {silent}
+        </text>
+      )}
     </svg>
   );
 }
@@ -102,16 +120,21 @@ interface Range {
 }
 
 function rangeOf(curves: readonly Curve[], hertz: Float64Array): Range {
-  let [most, least] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
-  for (const { decibels } of curves)
+  const ends = curves.map(({ decibels }) => {
+    let [most, least] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
     for (let at = 0; at < hertz.length; at++) {
       const frequency = hertz[at] as number;
       if (frequency < HERTZ.low || frequency > HERTZ.high) continue;
       most = Math.max(most, decibels[at] as number);
       least = Math.min(least, decibels[at] as number);
     }
-  const high = STEP * Math.ceil((most + 1) / STEP);
-  const lowest = STEP * Math.floor((least - 1) / STEP);
+    return { most, least };
+  });
+  const top = Math.max(...ends.map(({ most }) => most));
+  // A curve that is silent beside the others would press them into the upper half.
+  const seen = ends.filter(({ most }) => most > top - SPAN.most);
+  const high = STEP * Math.ceil((top + 1) / STEP);
+  const lowest = STEP * Math.floor((Math.min(...seen.map(({ least }) => least)) - 1) / STEP);
   return { high, low: Math.max(high - SPAN.most, Math.min(high - SPAN.least, lowest)) };
 }
 
@@ -156,35 +179,6 @@ function Axes({ range, down }: { range: Range; down(decibels: number): number })
         </text>
       </g>
     </>
-  );
-}
-
-/** The knob's figure on each thin line, at places of their own, so that lines that lie together keep their figures apart. */
-function FamilyFigures({
-  family,
-  hertz,
-  down,
-}: Pick<Trial, 'family' | 'hertz'> & { down(decibels: number): number }) {
-  return (
-    <g fill={INK} font-size={TEXT.note} text-anchor="middle">
-      {family.map(({ knob, curve }, place) => {
-        const wanted = 1000 * 1.4 ** place;
-        const at = hertz.findIndex((frequency) => frequency >= wanted);
-        const y = down(curve.decibels[at] as number);
-        return (
-          <text
-            key={knob}
-            x={across(hertz[at] as number)}
-            y={y + 4.5}
-            stroke={PAPER}
-            stroke-width="4"
-            paint-order="stroke"
-          >
-            {knob}
-          </text>
-        );
-      })}
-    </g>
   );
 }
 
