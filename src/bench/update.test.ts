@@ -1,13 +1,16 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 
-type Listener = (event: { isUpdate?: boolean; isExternal?: boolean }) => void;
+type Listener = () => void;
+/** Workers are told apart by which one they are. */
+type Registration = Partial<Record<'active' | 'waiting' | 'installing', string>>;
 
 /** Stands in for the browser's side. What a browser does of itself is tested end to end. */
 const browser = vi.hoisted(() => ({
   listeners: new Map<string, Listener>(),
   skipWaiting: vi.fn(),
   askForNewer: vi.fn(() => Promise.resolve()),
-  register: vi.fn(() => Promise.resolve()),
+  registration: {} as Registration,
+  register: vi.fn(),
 }));
 
 vi.mock('workbox-window', () => ({
@@ -21,13 +24,21 @@ vi.mock('workbox-window', () => ({
 
 describe('keeping the app offline', () => {
   const reload = vi.fn();
+  const workers = {
+    ready: Promise.resolve(),
+    controller: null as string | null,
+    getRegistration: async () => browser.registration,
+  };
   let comeIntoView: () => void;
 
   beforeEach(() => {
     vi.resetModules();
     vi.useFakeTimers();
     vi.stubGlobal('window', { location: { reload } });
-    vi.stubGlobal('navigator', { serviceWorker: { ready: Promise.resolve() } });
+    vi.stubGlobal('navigator', { serviceWorker: workers });
+    workers.controller = 'running';
+    browser.registration = { active: 'running' };
+    browser.register.mockImplementation(async () => browser.registration);
     vi.stubGlobal('document', {
       visibilityState: 'visible',
       addEventListener: (_name: string, listener: () => void) => {
@@ -46,8 +57,13 @@ describe('keeping the app offline', () => {
     await update.keepOffline();
     return update;
   };
-  const happens = (name: string, event: Parameters<Listener>[0] = {}) =>
-    browser.listeners.get(name)?.(event);
+  const waits = async () => {
+    await browser.listeners.get('waiting')?.();
+  };
+  const takesControl = (by: string) => {
+    workers.controller = by;
+    browser.listeners.get('controlling')?.();
+  };
 
   it('is ready once the service worker is', async () => {
     expect((await started()).offlineState.value).toBe('ready');
@@ -60,20 +76,21 @@ describe('keeping the app offline', () => {
 
   it('takes a waiting version into use on consent alone, and then opens again', async () => {
     const { acceptUpdate, updateWaiting } = await started();
-    happens('waiting');
+    browser.registration.waiting = 'newer';
+    await waits();
     expect(updateWaiting.value).toBe(true);
     expect(browser.skipWaiting).not.toHaveBeenCalled();
 
     acceptUpdate();
     expect(browser.skipWaiting).toHaveBeenCalledOnce();
     expect(reload).not.toHaveBeenCalled();
-    happens('controlling', { isUpdate: true });
+    takesControl('newer');
     expect(reload).toHaveBeenCalledOnce();
   });
 
   it('leaves a tab that did not agree as it is, and lets it follow when it does', async () => {
     const { acceptUpdate, updateWaiting } = await started();
-    happens('controlling', { isExternal: true });
+    takesControl('newer');
     expect(reload).not.toHaveBeenCalled();
     expect(updateWaiting.value).toBe(true);
 
@@ -82,10 +99,29 @@ describe('keeping the app offline', () => {
     expect(browser.skipWaiting).not.toHaveBeenCalled();
   });
 
-  it('takes the first service worker ever for no update', async () => {
+  it.each([
+    ['on the first opening, or while it is being installed on the second', { installing: 'first' }],
+    ['where the page is opened again while it is about to start', { waiting: 'first' }],
+    ['where the page is opened again before it took over', { active: 'first' }],
+  ])('takes the first service worker ever for no update %s', async (_, registration) => {
+    workers.controller = null;
+    browser.registration = registration;
     const { updateWaiting } = await started();
-    happens('controlling', { isUpdate: false, isExternal: false });
+    await waits();
     expect(updateWaiting.value).toBe(false);
+    browser.registration = { active: 'first' };
+    await waits();
+    takesControl('first');
+    expect(updateWaiting.value).toBe(false);
+    expect(reload).not.toHaveBeenCalled();
+  });
+
+  it('offers the newer version that takes over a page which no version controlled', async () => {
+    workers.controller = null;
+    browser.registration = { active: 'running' };
+    const { updateWaiting } = await started();
+    takesControl('newer');
+    expect(updateWaiting.value).toBe(true);
     expect(reload).not.toHaveBeenCalled();
   });
 

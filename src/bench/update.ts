@@ -25,11 +25,15 @@ export async function keepOffline(): Promise<void> {
     return;
   }
   worker = new Workbox('./sw.js');
-  worker.addEventListener('waiting', () => {
-    updateWaiting.value = true;
+  // The version that this page runs.
+  let running = navigator.serviceWorker.controller;
+  worker.addEventListener('waiting', async () => {
+    // The very first one passes through the same state, with nothing to wait for.
+    const registration = await navigator.serviceWorker.getRegistration();
+    if (registration?.active && registration.waiting) updateWaiting.value = true;
   });
-  worker.addEventListener('controlling', ({ isUpdate, isExternal }) => {
-    if (!isUpdate && !isExternal) return;
+  worker.addEventListener('controlling', () => {
+    if (navigator.serviceWorker.controller === running) return;
     if (accepted) {
       window.location.reload();
       return;
@@ -39,7 +43,9 @@ export async function keepOffline(): Promise<void> {
     updateWaiting.value = true;
   });
   try {
-    await worker.register();
+    const registration = await worker.register();
+    // Opened before any version was kept, or again while the first one is: that one is no newer.
+    running ??= registration?.active ?? registration?.waiting ?? registration?.installing ?? null;
     await navigator.serviceWorker.ready;
     offlineState.value = 'ready';
     askNowAndThen(worker);

@@ -21,6 +21,22 @@ test('a newer version waits, however often the app is opened', async ({ app, pag
   await expect(page).toHaveTitle('Lugwise');
 });
 
+test('a page opened again while the very first version is being kept is told of no newer one', async ({
+  app,
+  page,
+}) => {
+  await page.goto(app.address);
+  await page.waitForFunction(async () => {
+    const registration = await navigator.serviceWorker.getRegistration();
+    return registration?.installing ?? registration?.waiting;
+  });
+  await page.reload();
+  await expect(root(page)).toHaveAttribute('data-offline', 'ready');
+  await page.waitForFunction(() => navigator.serviceWorker.controller);
+  await page.waitForTimeout(300);
+  await expect(root(page)).toHaveAttribute('data-update', 'none');
+});
+
 test('a tab is not reloaded when another tab agrees to the newer version', async ({
   app,
   page,
