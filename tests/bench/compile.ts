@@ -4,6 +4,7 @@ import { assess } from '../../src/diagnosis/assess.ts';
 import type { Evidence } from '../../src/diagnosis/assessment.ts';
 import { suspectsOf } from '../../src/faults/index.ts';
 import { percentile, rounded } from './made/percentile.ts';
+import { timed } from './made/processor-time.ts';
 import { sizedWiring } from './made/sized-wiring.ts';
 
 const SIZES = [20, 40, 80, 120] as const;
@@ -18,11 +19,9 @@ export function run() {
   assess(evidence(20, 'warm-up', true));
   const rows = SIZES.map((lugs) => {
     const times = Array.from({ length: RUNS }, (_, at) => {
-      const started = performance.now();
-      assess(evidence(lugs, `run ${at}`, false));
-      const single = performance.now();
-      assess(evidence(lugs, `run ${at}`, true));
-      return [single - started, performance.now() - single] as const;
+      const single = timed(() => assess(evidence(lugs, `run ${at}`, false)));
+      const double = timed(() => assess(evidence(lugs, `run ${at}`, true)));
+      return [single.ms, double.ms] as const;
     });
     const circuit = sizedWiring(lugs, 'bench');
     return {

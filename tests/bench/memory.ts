@@ -1,0 +1,42 @@
+import { join } from 'node:path';
+import { setTimeout as wait } from 'node:timers/promises';
+import { Worker } from 'node:worker_threads';
+import { root } from '../../scripts/folders.ts';
+import type { EngineWork } from './made/engine-work.ts';
+import { rounded } from './made/percentile.ts';
+
+const WORK: readonly EngineWork[] = ['hunt', 'large wiring', 'card', 'closing'];
+/** Milliseconds between two looks. */
+const EVERY = 5;
+
+/**
+ * The most memory that the engine's worker holds while it works, in megabytes: JavaScript objects and array buffers, what is not yet
+ * collected too. Each work has a worker of its own, as a person who opens the app for it.
+ */
+export async function run() {
+  const peaks: Record<string, number> = {};
+  for (const work of WORK) peaks[work] = rounded((await peakBytes(work)) / 1e6);
+  return { workerPeakMb: Math.max(...Object.values(peaks)), memory: peaks };
+}
+
+async function peakBytes(work: EngineWork): Promise<number> {
+  const worker = new Worker(join(root, 'tests/bench/made/engine-work.ts'), { workerData: work });
+  let [peak, ended] = [0, false];
+  const end = new Promise<void>((resolve, reject) => {
+    worker.once('error', reject);
+    worker.once('exit', () => {
+      ended = true;
+      resolve();
+    });
+  });
+  const look = async (): Promise<void> => {
+    while (!ended) {
+      // Interrupts the worker in its work; a worker that has just ended cannot be asked.
+      const heap = await worker.getHeapStatistics().catch(() => null);
+      if (heap) peak = Math.max(peak, heap.used_heap_size + heap.external_memory);
+      await wait(EVERY);
+    }
+  };
+  await Promise.all([end, look()]);
+  return peak;
+}
