@@ -4,6 +4,7 @@ import { layoutOf } from '../circuit/netlist.ts';
 import { ohms } from '../circuit/units.ts';
 import { humText } from '../readings/hum.ts';
 import { predict } from '../readings/index.ts';
+import { likeliestWord } from '../readings/likeliest.ts';
 import type { Prediction } from '../readings/prediction.ts';
 import type { Ask, Heard, Meter, SeenOf } from '../readings/reading.ts';
 import { unknownsOf } from '../readings/unknowns.ts';
@@ -100,7 +101,7 @@ export function expectationOf(
 
 /** The likeliest word, in the words of its kind. A tap's sign has no absolute meaning, so only whether it swings is told. */
 function wordsFor(chances: Readonly<Record<string, number>>, ask: Ask): string {
-  const [word] = Object.entries(chances).reduce((x, y) => (y[1] > x[1] ? y : x));
+  const word = likeliestWord(chances);
   switch (ask.kind) {
     case 'tap':
       return word === 'nothing'

@@ -1,5 +1,6 @@
 import { farads, ohms } from '../circuit/units.ts';
-import type { Observation, Prediction } from '../readings/prediction.ts';
+import { likeliest } from '../readings/likeliest.ts';
+import type { Observation } from '../readings/prediction.ts';
 import type { Ask, Seen } from '../readings/reading.ts';
 import { assess } from './assess.ts';
 import type { Evidence } from './assessment.ts';
@@ -35,24 +36,6 @@ export function foresee(evidence: Evidence, ask: Ask, seen: Seen): void {
   const round = evidence.repairs.length;
   const reading = { id: 'foreseen', ask, seen, at: '', round };
   assess({ ...evidence, readings: [...evidence.readings, reading] });
-}
-
-function likeliest(prediction: Prediction): Observation {
-  switch (prediction.type) {
-    case 'level':
-      return { type: 'level', value: prediction.mean };
-    case 'over':
-      return prediction;
-    case 'threshold':
-      return { type: 'threshold', beeps: prediction.ohms < 50 };
-    case 'choice': {
-      const [word = ''] = Object.entries(prediction.chances).reduce(
-        (best, one) => (one[1] > (best[1] ?? 0) ? one : best),
-        ['', 0] as [string, number],
-      );
-      return { type: 'choice', word };
-    }
-  }
 }
 
 /** Three figures, as a display shows them, so that much the same answers are one. */

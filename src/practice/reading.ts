@@ -5,6 +5,7 @@ import { nodeAt } from '../circuit/netlist.ts';
 import { settingKey } from '../circuit/setting.ts';
 import { farads, type Ohms, ohms } from '../circuit/units.ts';
 import { predict } from '../readings/index.ts';
+import { likeliestWord } from '../readings/likeliest.ts';
 import type { Prediction } from '../readings/prediction.ts';
 import type { Ask, AskOf, Meter, Seen, SeenOf } from '../readings/reading.ts';
 import { unknownsOf } from '../readings/unknowns.ts';
@@ -116,8 +117,7 @@ function predictions(
 
 function wordOf(list: readonly Prediction[]): string {
   for (const prediction of list)
-    if (prediction.type === 'choice')
-      return Object.entries(prediction.chances).reduce((x, y) => (y[1] > x[1] ? y : x))[0];
+    if (prediction.type === 'choice') return likeliestWord(prediction.chances);
   throw new Error('This kind of reading is not answered by a word.');
 }
 
@@ -130,7 +130,7 @@ function looked(list: readonly Prediction[]): SeenOf<'look'> {
   const [choice] = list;
   if (choice?.type !== 'choice') throw new Error('A look is foretold by its words.');
   const { good = 0, ...bad } = choice.chances;
-  const how = good > 0.5 ? 'good' : Object.entries(bad).reduce((x, y) => (y[1] > x[1] ? y : x))[0];
+  const how = good > 0.5 ? 'good' : likeliestWord(bad);
   return { kind: 'look', how: how as SeenOf<'look'>['how'] };
 }
 

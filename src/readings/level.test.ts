@@ -4,7 +4,7 @@ import { potsOf, switchSettings, withKnob } from '../circuit/setting.ts';
 import { ohms } from '../circuit/units.ts';
 import { solveDc } from '../solver/index.ts';
 import { Guitar, meter } from './guitar.fixture.ts';
-import { levelBetween } from './level.ts';
+import { levelBetween, logShown } from './level.ts';
 import type { Unknown } from './unknowns.ts';
 import type { View } from './view.ts';
 
@@ -112,5 +112,16 @@ describe('noise', () => {
     expect(wire.noise).toBeCloseTo(0.15 / 0.3, 2);
     expect(wire.ohms).toBe(meter.leads);
     expect([...wire.slopes].filter((slope) => slope !== 0)).toEqual([1, 1]);
+  });
+});
+
+describe('leads that were taken off to zero', () => {
+  it('show a zero as the last digit, as an entry of zero is read', () => {
+    const guitar = new Guitar('one-humbucker-one-knob');
+    const [setting] = switchSettings(guitar.circuit);
+    const instrument = { ...guitar.instrument, meter: { ...meter, leads: ohms(0) } };
+    const level = levelBetween(guitar.view(setting!), 'jack.tip', 'jack.tip', instrument);
+    expect(level).toMatchObject({ type: 'level', mean: logShown(ohms(0)) });
+    expect(level.type === 'level' && level.slopes.every(Number.isFinite)).toBe(true);
   });
 });

@@ -10,6 +10,8 @@ import type { View } from './view.ts';
 /** Digits and contact of a hand-held probe: 0.4 % of the reading and 0.15 ohm, one standard deviation. */
 const RELATIVE_NOISE = 0.004;
 const ABSOLUTE_NOISE = 0.15;
+/** Ohms. */
+const LAST_DIGIT = 0.1;
 
 /** A site whose resistance is only known roughly (the size of a fault), as one more unknown after the shared ones. */
 export interface Loose {
@@ -45,7 +47,8 @@ export function levelOf(
   { meter, unknowns, loose }: Instrument,
 ): Prediction {
   if (resistance > meter.limit) return { type: 'over' };
-  const shown = resistance + meter.leads;
+  // Leads that were taken off to zero show a zero as well.
+  const shown = Math.max(resistance + meter.leads, LAST_DIGIT);
   const slopes = new Float64Array(unknowns.list.length + 1);
   if (resistance > 0) {
     unknowns.list.forEach((unknown, at) => {
@@ -83,5 +86,5 @@ function share(
   );
 }
 
-/** ln of what the display shows; a zero display counts as a tenth of an ohm, its last digit. */
-export const logShown = (value: Ohms): number => Math.log(Math.max(value, 0.1));
+/** ln of what the display shows; a zero display counts as its last digit. */
+export const logShown = (value: Ohms): number => Math.log(Math.max(value, LAST_DIGIT));

@@ -1,5 +1,6 @@
 import { perEffort, type Rule, type Weighing } from '../../src/diagnosis/next-reading.ts';
 import { expectedEdges } from '../../src/diagnosis/worth.ts';
+import { likeliest } from '../../src/readings/likeliest.ts';
 import type { Prediction } from '../../src/readings/prediction.ts';
 import type { Dice } from '../simulated/index.ts';
 
@@ -51,24 +52,24 @@ function edgesBefore(foreseen: Weighing['foreseen'], groups: number): number {
 function halving({ foreseen }: Weighing): number {
   const answers = new Map<string, number>();
   for (const { parts } of foreseen) {
-    const key = parts.map(({ prediction }) => likeliest(prediction)).join();
+    const key = parts.map(({ prediction }) => answerOf(prediction)).join();
     answers.set(key, (answers.get(key) ?? 0) + 1);
   }
   const most = Math.max(0, ...answers.values()) / foreseen.length;
   return 1 - 2 * Math.abs(0.5 - most);
 }
 
-function likeliest(prediction: Prediction): string {
-  switch (prediction.type) {
+/** Answers that a person would call the same have the same words. */
+function answerOf(prediction: Prediction): string {
+  const seen = likeliest(prediction);
+  switch (seen.type) {
     case 'level':
-      return `${Math.round(prediction.mean * 5)}`;
+      return `${Math.round(seen.value * 5)}`;
     case 'over':
       return 'over';
     case 'threshold':
-      return prediction.ohms < 50 ? 'beeps' : 'silent';
+      return seen.beeps ? 'beeps' : 'silent';
     case 'choice':
-      return Object.entries(prediction.chances).reduce((best, one) =>
-        one[1] > best[1] ? one : best,
-      )[0];
+      return seen.word;
   }
 }
