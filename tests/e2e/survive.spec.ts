@@ -1,11 +1,19 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import { Dice, simulate } from '../simulated/index.ts';
 import { button, onScreen, readCautions, startHunt } from './hunting.ts';
+import { startBrowser } from './mortal-browser.ts';
+import { serveNotebookAlone } from './notebook-alone.ts';
+import { atJack, jobCalled } from './notebook-data.ts';
 import { answer, askOn, storedJob } from './player.ts';
 import { expect, test } from './served-app.ts';
 
-/** How often the tab is killed; LUGWISE_KILLS=200 for the long run. */
+/** How often a tab is killed, and a whole browser; LUGWISE_KILLS=200 for the long run. */
 const KILLS = Number(process.env['LUGWISE_KILLS'] ?? 3);
+/** Longest life of a browser after its first stored reading, milliseconds. */
+const LIFE = 700;
 const oneKnob = {
   wiring: /one humbucker, one volume/i,
   title: 'Killed',
@@ -109,4 +117,53 @@ test('an engine that dies is started again, and works out the same from the read
   await answer(page, guitar.answer(await askOn(page)));
   await onScreen(page, 'changed');
   expect(await idsIn(page)).toHaveLength(2);
+});
+
+test('a browser that is killed while two tabs store readings has lost none that was said to be stored', {
+  tag: '@long',
+}, async () => {
+  test.setTimeout(60_000 + KILLS * 20_000);
+  const profile = mkdtempSync(join(tmpdir(), 'profile-'));
+  const job = jobCalled('killed', 'Killed', { readings: [atJack('r', '2026-03-01T11:00:00Z')] });
+  const { address, stop } = await serveNotebookAlone(job);
+  const stored = new Set<string>();
+  const counts: number[] = [];
+  try {
+    for (let kill = 0; kill <= KILLS; kill++) {
+      const { browser, kill: end } = await startBrowser(profile);
+      try {
+        const context = browser.contexts()[0]!;
+        await context.exposeFunction('stored', (reading: string) => stored.add(reading));
+        const open = async () => {
+          const tab = await context.newPage();
+          await tab.goto(address);
+          await tab.waitForFunction('window.ready');
+          return tab;
+        };
+        if (kill > 0) {
+          const first = await open();
+          const found = new Set(await first.evaluate<string[]>('window.list()'));
+          expect([...stored].filter((one) => !found.has(one))).toEqual([]);
+        }
+        if (kill === KILLS) break;
+        const tabs = [await open(), await open()];
+        const before = stored.size;
+        // It never ends by itself.
+        for (const [at, tab] of tabs.entries())
+          tab.evaluate(`window.store('${'ab'[at]}${kill}-')`).catch(() => undefined);
+        await expect.poll(() => stored.size).toBeGreaterThan(before);
+        await new Promise((resolve) => setTimeout(resolve, Math.random() * LIFE));
+        counts.push(stored.size - before);
+      } finally {
+        await end();
+      }
+    }
+  } finally {
+    await stop();
+    rmSync(profile, { recursive: true, force: true });
+  }
+  console.log(
+    `${KILLS} kills, ${stored.size} readings said to be stored, none lost; each time ${counts.join(', ')}`,
+  );
+  expect(stored.size).toBeGreaterThan(KILLS);
 });

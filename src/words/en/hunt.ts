@@ -37,27 +37,8 @@ const hunt = {
   reading: 'Reading',
   siteMeasuredOutOfCircuit: (site: string) => `${site}, measured out of circuit`,
   beforeTheRepair: '(before the repair)',
-  setTheMeterToIfYou:
-    'Set the meter to Ω. If you turn the range by hand, start at 20k; go up if it shows OL, down if it shows 0.00.',
-  setTheMeterToTurnThe:
-    'Set the meter to Ω. Turn the knob slowly from 0 to 10 and watch the number glide.',
-  holdBothTipsStillAndMoveOnly: 'Hold both tips still and move only the wire that is asked for.',
-  setTheMeterToTheBeepTouch:
-    'Set the meter to the beep. Touch the tips together first: it must beep.',
-  setTheMeterToDC200MV:
-    'Set the meter to DC, 200 mV or 2 V. Lay a screwdriver on the coil, wait for zero, pull it away fast. Watch which way the number swings.',
-  setTheMeterToTheCapacitor:
-    'Set the meter to the capacitor range. One leg of the capacitor must be unsoldered.',
-  plugInAtLowVolumeEveryKnob: 'Plug in at low volume, every knob full up, and play.',
-  plugInAtLowVolumeDoNot: 'Plug in at low volume, do not play, and lay a hand on the metal.',
-  useGoodLightAndAMagnifier: 'Use good light, and a magnifier if you have one.',
-  holdACompassOverTheCoilIts:
-    'Hold a compass over the coil. Its north end points at a south pole, its south end at a north pole.',
-  whatDoesOLLookLike: 'What does OL look like?',
   howToTakeThisReading: 'How to take this reading',
   backToTheReading: 'Back to the reading',
-  forThisReading: 'For this reading',
-  keepYourFingersOffTheTips: 'Keep your fingers off the tips: your body adds about a megohm.',
   workingItOut: 'Working it out …',
   itJumpsAbout: 'It jumps about',
   pressBothTipsHardOnBareMetal:

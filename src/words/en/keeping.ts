@@ -6,7 +6,6 @@ const keeping = {
   back: 'Back',
   noReason: 'No reason was given.',
   savedAsAFile: 'Saved as a file.',
-  savedWithPhotos: 'Saved as a file, with its photos.',
   saveAsAFile: 'Save as a file',
   saveAllAsAFile: 'Save all as a file',
   tryAgain: 'Try again',
@@ -14,14 +13,9 @@ const keeping = {
   keepIt: 'Keep it',
   withoutAName: 'Without a name',
 
-  findAJob: 'Find a job or a guitar',
   found: 'Found',
-  noneFound: (wanted: string) => `No job has “${wanted}” in its name, its wiring or its repairs.`,
-  jobsFound: (count: number) => (count === 1 ? '1 job' : `${count} jobs`),
   guitars: 'Guitars',
   noJobIsOpen: 'No job is open.',
-  saveAllAndRemoved: 'Save all, and what was removed',
-
   aGuitar: 'A guitar',
   jobsNeverChecked: (count: number) =>
     count === 1 ? '1 job · no closing check yet' : `${count} jobs · no closing check yet`,
@@ -37,8 +31,6 @@ const keeping = {
   saveItsJobs: 'Save its jobs as a file',
   neverChecked: 'No closing check was brought to its end yet.',
   lastCheck: 'Last closing check:',
-  allJobsOnIt: 'All jobs on this guitar',
-
   measuredParts: 'Measured parts',
   part: 'Part',
   asPrinted: 'As printed',
@@ -59,9 +51,6 @@ const keeping = {
   rename: 'Rename',
   renamed: 'Renamed.',
   copyThisJob: 'Copy this job',
-  copyOf: (title: string) => `${title} (copy)`,
-  photosStay: 'Its photos stay with this one.',
-
   removeIt: 'Remove it',
   canBePutBack: (days: number) => `It can be put back for ${days} days.`,
   remove: 'Remove',

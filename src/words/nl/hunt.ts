@@ -38,31 +38,8 @@ export const hunt: ReturnType<typeof English> = {
   reading: 'Meting',
   siteMeasuredOutOfCircuit: (site) => `${groot(site)}, los van de schakeling gemeten`,
   beforeTheRepair: '(voor de reparatie)',
-  setTheMeterToIfYou:
-    'Zet de meter op Ω. Kies je het bereik met de hand, begin dan op 20k; hoger als hij OL toont, lager als hij 0.00 toont.',
-  setTheMeterToTurnThe:
-    'Zet de meter op Ω. Draai de knop langzaam van 0 naar 10 en kijk hoe het getal glijdt.',
-  holdBothTipsStillAndMoveOnly:
-    'Houd beide punten stil en beweeg alleen de draad waar om gevraagd wordt.',
-  setTheMeterToTheBeepTouch:
-    'Zet de meter op de piep. Houd eerst de punten tegen elkaar: hij moet piepen.',
-  setTheMeterToDC200MV:
-    'Zet de meter op DC, 200 mV of 2 V. Leg een schroevendraaier op de spoel, wacht op nul, trek hem snel weg. Kijk welke kant het getal uitslaat.',
-  setTheMeterToTheCapacitor:
-    'Zet de meter op het condensatorbereik. Eén poot van de condensator moet los zijn.',
-  plugInAtLowVolumeEveryKnob:
-    'Steek de kabel in op laag volume, elke knop helemaal open, en speel.',
-  plugInAtLowVolumeDoNot:
-    'Steek de kabel in op laag volume, speel niet, en leg een hand op het metaal.',
-  useGoodLightAndAMagnifier: 'Gebruik goed licht, en een vergrootglas als je dat hebt.',
-  holdACompassOverTheCoilIts:
-    'Houd een kompas boven de spoel. Zijn noordkant wijst naar een zuidpool, zijn zuidkant naar een noordpool.',
-  whatDoesOLLookLike: 'Hoe ziet OL eruit?',
   howToTakeThisReading: 'Zo doe je deze meting',
   backToTheReading: 'Terug naar de meting',
-  forThisReading: 'Voor deze meting',
-  keepYourFingersOffTheTips:
-    'Houd je vingers van de punten: je lichaam doet er ongeveer een megohm bij.',
   workingItOut: 'Wordt uitgerekend …',
   itJumpsAbout: 'Het springt heen en weer',
   pressBothTipsHardOnBareMetal:

@@ -1,0 +1,41 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { type Browser, chromium } from '@playwright/test';
+import { browserLaunch } from './browser.ts';
+
+export interface MortalBrowser {
+  readonly browser: Browser;
+  /** As a phone does that runs out of power: no process of it gets to say a word. */
+  kill(): Promise<void>;
+}
+
+/** A browser with a profile on disk that can be killed. */
+export async function startBrowser(profile: string): Promise<MortalBrowser> {
+  const { executablePath, args } = browserLaunch;
+  const child = spawn(
+    executablePath!,
+    [...args!, '--headless', '--remote-debugging-port=0', `--user-data-dir=${profile}`],
+    { detached: true, stdio: ['ignore', 'ignore', 'pipe'] },
+  );
+  const address = await addressOf(child);
+  const browser = await chromium.connectOverCDP(address);
+  return {
+    browser,
+    async kill() {
+      const gone = new Promise((resolve) => child.once('exit', resolve));
+      process.kill(-child.pid!, 'SIGKILL');
+      await gone;
+      await browser.close();
+    },
+  };
+}
+
+const addressOf = (child: ChildProcess): Promise<string> =>
+  new Promise((resolve, reject) => {
+    let said = '';
+    child.stderr!.on('data', (piece: Buffer) => {
+      said += piece.toString();
+      const address = /DevTools listening on (ws:\S+)/.exec(said)?.[1];
+      if (address) resolve(address);
+    });
+    child.once('exit', () => reject(new Error(`The browser ended: ${said}`)));
+  });
