@@ -1,4 +1,5 @@
 import { useEffect, useErrorBoundary, useMemo } from 'preact/hooks';
+import { decimalSign } from '../words/figures.ts';
 import './styles/index.css';
 import { phonePorts } from './phone-ports.ts';
 import { Announcer } from './pieces/announce.tsx';
@@ -62,6 +63,9 @@ function Place() {
       guitar,
     ])
       screen.fetchAhead();
+    // The first figure has the browser read its rules for numbers, which takes longer than a frame: now, and not under a finger.
+    const timer = setTimeout(decimalSign, 1500);
+    return () => clearTimeout(timer);
   }, []);
   if (broken) return <Broken onAgain={mend} />;
   switch (to.at) {
