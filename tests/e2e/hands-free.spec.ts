@@ -36,7 +36,7 @@ const pickup: IdealPickup = {
   coils: { a: ['2', '1', 4000], b: ['4', '3', 4100] },
 };
 
-test('leads are sorted with every question said and a beep heard', async ({
+test('leads are sorted with every question said and a beep heard', { tag: '@long' }, async ({
   app,
   page,
   complaints,
