@@ -40,7 +40,7 @@ export interface SpeedFigures {
 }
 
 const table = (heads: readonly string[], rows: readonly (readonly (string | number)[])[]): string =>
-  [heads, heads.map((_, at) => (at === 0 ? '---' : '---:')), ...rows]
+  [heads, heads.map((_, at) => (typeof rows[0]?.[at] === 'number' ? '---:' : '---')), ...rows]
     .map((cells) => `| ${cells.join(' | ')} |`)
     .join('\n');
 
