@@ -37,7 +37,8 @@ function document(lines: readonly DoorFigures[]): string {
 
 Printed by \`npm run fuzz -- --runs ${runs}\`. What is thrown at each door is in \`tests/fuzz\`; \`npm test\` throws less of it.
 A run fails on an error thrown, on a record that was taken and is not whole, on a sentence with broken words in it, on
-a figure that is no number, and where it takes a second of processor time.
+a figure that is no number, and where it takes a second of processor time; an answer of the engine, which works beside
+the page, may take five.
 
 ${total.toLocaleString('en')} runs, none failed, the longest ${worst} ms.
 
