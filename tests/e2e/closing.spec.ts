@@ -161,7 +161,7 @@ const faults: readonly {
 ];
 
 for (const [at, { name, circuit, edits, by, tapsFirst }] of faults.entries())
-  test(`catches ${name}`, at < 3 ? {} : { tag: '@long' }, async ({ app, page }) => {
+  test(`catches ${name}`, at < 2 ? {} : { tag: '@long' }, async ({ app, page }) => {
     test.setTimeout(90_000);
     const job = jobOf(circuit(), name);
     await openCheck(page, app.address, job);

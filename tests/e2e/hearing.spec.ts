@@ -94,11 +94,9 @@ test('a whole hunt with the screen touched only to start it', async ({ app, page
   expect(complaints).toEqual([]);
 });
 
-test('hum is measured by the microphone, position against position, and kept as readings', async ({
-  app,
-  page,
-  complaints,
-}) => {
+test('hum is measured by the microphone, position against position, and kept as readings', {
+  tag: '@long',
+}, async ({ app, page, complaints }) => {
   const play = await microphone(page);
   await page.goto(app.address);
   await startHunt(page, { wiring: /two single coils, 3-position blade/i, title: 'Hums' });

@@ -153,7 +153,10 @@ test('nothing scrolls while a reading is asked, upright, in landscape or on a sm
   expect(asked.length).toBeGreaterThan(1);
 });
 
-test('a tab killed between two readings goes on with the next one', async ({ app, page }) => {
+test('a tab killed between two readings goes on with the next one', { tag: '@long' }, async ({
+  app,
+  page,
+}) => {
   await page.goto(app.address);
   await startHunt(page, silentBridge);
   await button(page, 'Not tried yet').click();

@@ -40,6 +40,8 @@ test('a phone with no room left: the browser itself refuses, nothing is lost, an
   await bringIn(page, app.address, exportJob(measured()));
   await onScreen(page, 'asking');
   await fillUp(page);
+  // The database tidies itself up at times, and has room again: less than it uses is full for sure.
+  await quota(1_000_000);
   await button(page, 'My own reading').click();
   await button(page, 'Enter it').click();
   await onScreen(page, 'asking');
@@ -211,10 +213,9 @@ test('a database that no Lugwise made is left alone, and what is in it leaves as
   expect(jobsIn(await saved(page, 'Save all as a file'))).toEqual([measured()]);
 });
 
-test('two tabs that read the same guitar at once keep each other’s readings', async ({
-  app,
-  page,
-}) => {
+test('two tabs that read the same guitar at once keep each other’s readings', {
+  tag: '@long',
+}, async ({ app, page }) => {
   test.setTimeout(90_000);
   await bringIn(page, app.address, exportJob(jobCalled('shared', 'Shared')));
   await onScreen(page, 'asking', 'symptom');
