@@ -46,7 +46,6 @@ const table = (heads: readonly string[], rows: readonly (readonly (string | numb
 
 /** docs/speed.md. */
 export function speedDocument(figures: SpeedFigures): string {
-  const [cpu] = cpus();
   const headline: readonly (readonly [string, string, number])[] = [
     [
       '`solveRatioToNgspice`',
@@ -100,7 +99,7 @@ export function speedDocument(figures: SpeedFigures): string {
   ];
   return `# Speed and size
 
-Printed by \`npm run bench -- --report\` with Node ${figures.node} on ${cpus().length} cores of ${cpu?.model.trim() ?? 'an unnamed kind'}.
+Printed by \`npm run bench -- --report\` with Node ${figures.node} on ${cpus().length} cores.
 Figures by the clock grow on a busy machine; ratios and processor time do less so.
 
 ${table(['key', 'what', 'figure'], headline)}
