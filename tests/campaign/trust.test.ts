@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { figuresOf } from './figures.ts';
 import type { HuntResult } from './hunt.ts';
 import { calibrationPlot, readingsPlot } from './plots.ts';
-import { interval, trustDocument } from './trust.ts';
+import { trustDocument } from './trust.ts';
 
 const result = (more: Partial<HuntResult>): HuntResult => ({
   wiring: 'one-humbucker-one-knob',
@@ -23,14 +23,6 @@ const result = (more: Partial<HuntResult>): HuntResult => ({
 });
 
 describe('the report of a campaign', () => {
-  it('gives shares with their interval', () => {
-    // Wilson's interval for 0, 8 and 10 of 10 as statistics texts print it, from memory.
-    expect(interval(0, 10)[1]).toBeCloseTo(0.278, 3);
-    expect(interval(8, 10)[0]).toBeCloseTo(0.49, 2);
-    expect(interval(8, 10)[1]).toBeCloseTo(0.943, 3);
-    expect(interval(10, 10)[0]).toBeCloseTo(0.722, 3);
-  });
-
   it('names every hunt that ended wrong, beside the figures and targets', () => {
     const hunts = [
       result({}),

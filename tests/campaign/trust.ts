@@ -1,5 +1,6 @@
 import type { HuntFigures } from './figures.ts';
 import type { HuntResult } from './hunt.ts';
+import { wilson } from './wilson.ts';
 
 /** What a campaign printed, and its hunts. */
 export interface KeptCampaign {
@@ -24,17 +25,6 @@ export interface KeptCampaign {
 
 const percent = (share: number | null) => (share === null ? '-' : `${(share * 100).toFixed(1)} %`);
 const plain = (value: number | null | undefined) => (value == null ? '-' : value.toFixed(1));
-
-/** 95 % interval of a share (Wilson, "Probable Inference", 1927; from memory). */
-export function interval(right: number, of: number): readonly [number, number] {
-  if (of === 0) return [0, 1];
-  const z = 1.96;
-  const share = right / of;
-  const middle = share + z ** 2 / (2 * of);
-  const reach = z * Math.sqrt((share * (1 - share)) / of + z ** 2 / (4 * of ** 2));
-  const scale = 1 + z ** 2 / of;
-  return [(middle - reach) / scale, (middle + reach) / scale];
-}
 
 interface Line {
   readonly what: string;
@@ -100,7 +90,7 @@ function campaign({ figures, hunts }: KeptCampaign): string {
   const rows = lines(figures.wrongEntries > 0).map(({ what, target, kinds, counts }) => {
     const own = ours.filter(({ kind }) => kinds.includes(kind));
     const hits = own.filter(counts).length;
-    const [low, high] = interval(hits, own.length);
+    const [low, high] = own.length === 0 ? [0, 1] : wilson(hits, own.length);
     return `| ${what} | ${target} | ${hits} of ${own.length} | ${percent(low)} to ${percent(high)} |`;
   });
   const rules = Object.entries(figures.rules ?? {}).map(
