@@ -71,9 +71,10 @@ export function assess(evidence: Evidence, rule?: Rule): Assessment {
     ask: one.ask,
     askText: askText(predictor.layout, one.ask),
     expected: expectation(circuit, evidence.meter, one.ask),
-    why: asked.has(askKey(one.ask))
-      ? diagnosisWords().onceMoreALooseJointMayHold
-      : whyOf(predictor, groups, one.ask),
+    why:
+      one.ask.kind === 'flex' && asked.has(askKey(one.ask))
+        ? diagnosisWords().onceMoreALooseJointMayHold
+        : whyOf(predictor, groups, one.ask),
     worthBits: bits(one.bits),
     effortSeconds: seconds(one.seconds),
   });
