@@ -12,8 +12,8 @@ import type { Closing, ClosingEvidence, ClosingItem, Mark } from './closing.ts';
 import { changesSince } from './compare.ts';
 import { ohmsAt } from './figure.ts';
 import { type ClosingBench, closingBench, effortOfItems, type PlanItem, planOf } from './plan.ts';
-import { type FigureScore, scoreFigures, secondLook } from './score.ts';
-import { foretold } from './shared.ts';
+import { type FigureScore, scoreFigures, secondLook, withoutOwn } from './score.ts';
+import { Shared } from './shared.ts';
 import { shownSoFar } from './so-far.ts';
 import { cannotSee, ruledOut } from './unseen.ts';
 import { scoreWords, type WordScore } from './words.ts';
@@ -55,8 +55,10 @@ export function closingOf(evidence: ClosingEvidence): Closing {
     evidence.ended && !passed
       ? shownSoFar(bench, stage, plan, (_, at) => marks[at] === 'fits')
       : { ladders: plan.showable.ladders, pairs: plan.hiddenPairs };
+  const shared = new Shared(bench.predictor.deviations(bench.healthy));
+  for (const { figure, seen } of figures.standing) shared.add(figure, seen);
   const items = asked.map((item, at) =>
-    itemOf(bench, item, answers.get(item.key) ?? [], marks[at] as Mark, figures),
+    itemOf(bench, item, answers.get(item.key) ?? [], marks[at] as Mark, figures, shared),
   );
   return {
     items,
@@ -142,20 +144,13 @@ function itemOf(
   answers: readonly Reading[],
   mark: Mark,
   figures: FigureScore,
+  shared: Shared,
 ): ClosingItem {
   const { layout, predictor, healthy } = bench;
   const deviations = predictor.deviations(healthy);
   const { predictions } = predictor.foretell(healthy, ask, key);
   const figure = figureIn(predictions, deviations, predictor.meter);
-  const others = figures.standing.filter((one) => one.key !== key);
-  const now =
-    figure &&
-    foretold(
-      figure,
-      others.map((one) => one.figure),
-      others.map((one) => one.seen),
-      deviations,
-    );
+  const now = figure && withoutOwn(shared, figures.standing, key, () => shared.foretell(figure));
   return {
     ask,
     askText: askText(layout, ask),

@@ -42,7 +42,7 @@ export function changesSince(
       }),
     );
   const old = figures(before);
-  const temperature = predictor.unknowns.list.findIndex(({ name }) => name === 'temperature');
+  const temperature = predictor.unknowns.list.findIndex(({ warmth }) => warmth);
   return [...figures(now)]
     .flatMap(([key, { ask, seen }]): Change[] => {
       const then = old.get(key);

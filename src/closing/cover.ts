@@ -36,15 +36,18 @@ export function cover(
     }
     return sum;
   };
+  // What a column brings only falls as others come in: a worth once reckoned bounds the later ones, so only the best is reckoned anew.
+  const worth = columns.map((column) => gain(column) / column.cost);
   for (;;) {
-    let [best, rate] = [-1, 0];
-    columns.forEach((column, at) => {
-      if (chosen.has(at)) return;
-      const worth = gain(column) / column.cost;
-      if (worth > rate + 1e-12) [best, rate] = [at, worth];
+    let best = -1;
+    worth.forEach((rate, at) => {
+      if (rate > 1e-12 && rate > (worth[best] ?? 0) && !chosen.has(at)) best = at;
     });
     if (best < 0) break;
-    add(best, 1);
+    const column = columns[best] as CoverColumn;
+    const now = gain(column) / column.cost;
+    if (now < (worth[best] as number)) worth[best] = now;
+    else add(best, 1);
   }
   const dearestFirst = () =>
     [...chosen]

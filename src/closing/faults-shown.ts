@@ -18,11 +18,13 @@ export interface Showable {
   readonly ladders: readonly { readonly ladder: Ladder; readonly hidden: number }[];
 }
 
+/** @param beyond faults, in one size each, that are left out of what figures show */
 export function showable(
   predictor: Predictor,
   healthy: Hypothesis,
   faulty: readonly Hypothesis[],
   columns: { readonly figures: readonly Column[]; readonly words: readonly Column[] },
+  beyond: ReadonlySet<Hypothesis> = new Set(),
 ): Showable {
   const deviations = predictor.deviations(healthy);
   const all = new Together(columns.figures, deviations);
@@ -46,7 +48,8 @@ export function showable(
     for (const hypothesis of ladder) {
       const apart = apartBy(predictor, healthy, hypothesis, columns.figures);
       const alone = [...apart.values()].some((one) => one.alone);
-      if (alone || all.shows({ apart })) shown.push({ hypothesis, apart });
+      if (!beyond.has(hypothesis) && (alone || all.shows({ apart })))
+        shown.push({ hypothesis, apart });
       // A size that is not shown though a smaller one is: what is claimed begins above it.
       else shown.length = 0;
       if (alone) break;

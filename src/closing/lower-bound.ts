@@ -22,10 +22,11 @@ export function lowerBound(
   const numbers = new Map(columns.map((column, at) => [column, at]));
   const numbered = (shares: Iterable<readonly [Column, number]>): Need =>
     new Map([...shares].map(([column, share]) => [numbers.get(column) as number, share]));
+  const signs = columns.filter(({ turned }) => turned > 0);
   return fewest(
     [
       ...figures.map((row) => numbered(mostByFigures(row))),
-      ...words.flatMap((row) => wordShares(row, columns).map(numbered)),
+      ...words.flatMap((row) => wordShares(row, signs).map(numbered)),
     ],
     columns.length,
     kept.map((column) => numbers.get(column) as number),

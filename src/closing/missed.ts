@@ -17,10 +17,13 @@ export function missedSizes(
   figures: readonly Column[],
 ): readonly Row[] {
   const columns = [...chosen.keys()];
+  const read = columns.filter(({ figure }) => figure);
   const list = new Together(columns, predictor.deviations(healthy));
   const missed = ladders
     .flatMap(({ ladder, hidden }) => ladder.slice(hidden))
     .filter((hypothesis) => {
+      // Most are shown by figures: then how it sounds need not be worked out.
+      if (list.shows({ apart: apartBy(predictor, healthy, hypothesis, read) })) return false;
       const row = {
         apart: apartBy(predictor, healthy, hypothesis, columns),
         moving: isMoving(hypothesis),

@@ -8,12 +8,11 @@ import { type Hypothesis, singleHypotheses } from '../diagnosis/hypothesis.ts';
 import { Predictor } from '../diagnosis/predictor.ts';
 import type { Ask, Meter } from '../readings/reading.ts';
 import { briefOf } from './brief.ts';
-import { choose } from './choose.ts';
-import { type Showable, showable } from './faults-shown.ts';
+import type { Choice } from './choose.ts';
+import type { Showable } from './faults-shown.ts';
 import { lowerBound } from './lower-bound.ts';
-import { missedSizes } from './missed.ts';
 import { inOrder, secondsOf } from './order.ts';
-import { hiddenPairs } from './pairs.ts';
+import { settle } from './settle.ts';
 import { always, closingAsks, type Stage } from './stage.ts';
 import { type Column, columnsOf } from './table.ts';
 
@@ -36,7 +35,7 @@ export interface Plan {
   readonly first: { readonly items: number; readonly share: number; readonly effort: Seconds };
   /** What it shows, and what no allowed reading can. */
   readonly showable: Showable;
-  /** Pairs of faults, one of them shown alone, that undo each other in all allowed readings. */
+  /** Pairs of faults, one of them shown alone, that undo each other in all allowed readings, or but for many of them. */
   readonly hiddenPairs: readonly Hypothesis[];
 }
 
@@ -84,9 +83,6 @@ export const effortOfItems = (
   items: readonly Pick<PlanItem, 'ask' | 'times'>[],
 ): Seconds => seconds(secondsOf(layout, repeated(items)) + NOTE * repeated(items).length);
 
-/** Times that a list is made anew for what it does not show yet: pairs of faults which hide each other, single sizes. */
-const ROUNDS = 3;
-
 /** The list for one stage, without what could not be followed. */
 export function planOf(from: ClosingBench, stage: Stage, refused: readonly Ask[] = []): Plan {
   const without = new Set(refused.map(askKey));
@@ -108,33 +104,15 @@ export function planOf(from: ClosingBench, stage: Stage, refused: readonly Ask[]
     figures: allowed.filter(({ ask }) => ask.kind === 'ohms' || ask.kind === 'turn'),
     words: allowed.filter(({ ask }) => ask.kind !== 'ohms'),
   };
-  let shown = showable(predictor, healthy, singles.slice(1), kinds);
   const last = allowed.filter(({ ask }) => always(ask));
   const stays = new Set(before?.items.map(({ key }) => key));
-  const choice = {
+  const choice: Choice = {
     columns: allowed,
     seconds: ({ ask }: Column) => seconds(effortOf(layout, ask, null) + NOTE),
     again: ({ ask }: Column) => seconds(effortOf(layout, ask, ask) + NOTE),
     kept: before ? allowed.filter(({ key }) => stays.has(key)) : last,
   };
-  const deviations = predictor.deviations(healthy);
-  let chosen = choose(shown, choice, deviations);
-  const look = () => ({
-    ...hiddenPairs(predictor, healthy, shown, chosen, kinds, singles.length),
-    sizes: missedSizes(predictor, healthy, shown, chosen, kinds.figures),
-  });
-  let lost = look();
-  for (let round = 1; round < ROUNDS; round += 1) {
-    const figures = [...lost.figures, ...lost.sizes];
-    if (figures.length + lost.words.length === 0) break;
-    shown = {
-      ...shown,
-      figures: [...shown.figures, ...figures],
-      words: [...shown.words, ...lost.words],
-    };
-    chosen = choose(shown, choice, deviations);
-    lost = look();
-  }
+  const { shown, chosen, hidden } = settle(predictor, healthy, singles, kinds, choice);
   const brief = briefOf(
     predictor,
     healthy,
@@ -166,7 +144,7 @@ export function planOf(from: ClosingBench, stage: Stage, refused: readonly Ask[]
     effort: effortOfItems(layout, items),
     first: { items: first.length, share: brief.share, effort: effortOfItems(layout, first) },
     showable: shown,
-    hiddenPairs: lost.hidden,
+    hiddenPairs: hidden,
   };
   from.plans.set(name, plan);
   return plan;

@@ -5,7 +5,7 @@ import type { Reading } from '../readings/reading.ts';
 import { ALARM, figureIn } from './apart.ts';
 import { type Figure, figureSeen } from './figure.ts';
 import type { ClosingBench } from './plan.ts';
-import { foretold, Shared } from './shared.ts';
+import { Joint, Shared } from './shared.ts';
 
 interface ReadFigure {
   readonly reading: Reading;
@@ -32,6 +32,7 @@ export function scoreFigures(
   const deviations = predictor.deviations(healthy);
   const off = new Set<Reading>();
   const standing: ReadFigure[] = [];
+  const shared = new Shared(deviations);
   for (const reading of readings) {
     const key = askKey(reading.ask);
     const predictions = predictor.foretell(healthy, reading.ask, key).predictions;
@@ -44,18 +45,29 @@ export function scoreFigures(
     const level = observations.find((one) => one?.type === 'level');
     if (!figure || level?.type !== 'level') continue;
     // A repeat is held against the others, not against itself.
-    const others = standing.filter((one) => one.key !== key);
-    const { mean, deviation } = foretold(
-      figure,
-      others.map((one) => one.figure),
-      others.map((one) => one.seen),
-      deviations,
-    );
+    const { mean, deviation } = withoutOwn(shared, standing, key, () => shared.foretell(figure));
     const seen = figureSeen(level);
     if (Math.abs(seen - mean) > ALARM * deviation) off.add(reading);
-    else standing.push({ reading, key, figure, seen });
+    else {
+      standing.push({ reading, key, figure, seen });
+      shared.add(figure, seen);
+    }
   }
   return { off, standing };
+}
+
+/** What `look` finds once `shared` has forgotten the figures that stand for this very reading. */
+export function withoutOwn<T>(
+  shared: Shared,
+  standing: readonly ReadFigure[],
+  key: string,
+  look: () => T,
+): T {
+  const own = standing.filter((one) => one.key === key);
+  for (const { figure, seen } of own) shared.drop(figure, seen);
+  const found = look();
+  for (const { figure, seen } of own) shared.add(figure, seen);
+  return found;
 }
 
 const anotherKind = (
@@ -78,11 +90,11 @@ export function secondLook(
 ): ReadonlySet<Reading> {
   const last = [...new Map(standing.map((one) => [one.key, one])).values()];
   if (last.length < 2) return new Set();
-  const shared = new Shared(
+  const joint = new Joint(
     last.map(({ figure }) => figure),
     predictor.deviations(healthy),
   );
-  const left = shared.givenOthers(last.map(({ figure, seen }) => seen - figure.mean));
+  const left = joint.givenOthers(last.map(({ figure, seen }) => seen - figure.mean));
   return new Set(
     last
       .filter((_, at) => {

@@ -2,7 +2,7 @@ import { erf, lusolve, type Matrix, matrix, multiply, transpose } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { ALARM } from './apart.ts';
 import type { Figure } from './figure.ts';
-import { foretold, Shared } from './shared.ts';
+import { Joint, Shared } from './shared.ts';
 
 const deviations = Float64Array.from([0.1, 0.04, 0.02]);
 const figure = (mean: number, slopes: number[], noise: number): Figure => ({
@@ -11,6 +11,14 @@ const figure = (mean: number, slopes: number[], noise: number): Figure => ({
   noise,
   variance: slopes.reduce((sum, slope, k) => sum + (slope * deviations[k]!) ** 2, noise),
 });
+/** One figure once `before` were read as `seen`. */
+function foretold(one: Figure, before: readonly Figure[], seen: readonly number[]) {
+  const shared = new Shared(deviations);
+  before.forEach((other, at) => {
+    shared.add(other, seen[at]!);
+  });
+  return shared.foretell(one);
+}
 const figures = [
   figure(5, [1, 0, 0.2], 1e-4),
   figure(4, [0.9, 0.1, 0], 2e-4),
@@ -35,7 +43,6 @@ describe('figures that share unknowns', () => {
         figures[at]!,
         rest.map((i) => figures[i]!),
         rest.map((i) => seen[i]!),
-        deviations,
       );
       let [expected, variance] = [figures[at]!.mean, full[at]![at]!];
       if (rest.length > 0) {
@@ -66,12 +73,7 @@ describe('figures that share unknowns', () => {
     const z = [1.3, -0.4, 2.2, -3.1];
     const y = figures.map((one, i) => one.mean + l[i]!.reduce((sum, x, k) => sum + x * z[k]!, 0));
     for (const at of figures.keys()) {
-      const { mean, deviation } = foretold(
-        figures[at]!,
-        figures.slice(0, at),
-        y.slice(0, at),
-        deviations,
-      );
+      const { mean, deviation } = foretold(figures[at]!, figures.slice(0, at), y.slice(0, at));
       expect((y[at]! - mean) / deviation).toBeCloseTo(z[at]!, 8);
     }
     // Both tails beyond four deviations, 25 times: 0.16 % (normal distribution function from mathjs).
@@ -81,17 +83,26 @@ describe('figures that share unknowns', () => {
 
   it('are each given all the others as they would be if taken last', () => {
     const shifts = [0.2, 0.1, 0.05, 0.1];
-    const shared = new Shared(figures, deviations).givenOthers(shifts);
+    const shared = new Joint(figures, deviations).givenOthers(shifts);
     for (const at of figures.keys()) {
       const rest = [...figures.keys()].filter((i) => i !== at);
       const last = foretold(
         figures[at]!,
         rest.map((i) => figures[i]!),
         rest.map((i) => figures[i]!.mean + shifts[i]!),
-        deviations,
       );
       expect(shared[at]!.shift).toBeCloseTo(figures[at]!.mean + shifts[at]! - last.mean, 9);
       expect(shared[at]!.deviation).toBeCloseTo(last.deviation, 9);
     }
+  });
+
+  it('are forgotten as if they had never been read', () => {
+    const [a, b, c] = figures as [Figure, Figure, Figure];
+    const shared = new Shared(deviations);
+    for (const one of [a, b, c]) shared.add(one, one.mean + 0.1);
+    shared.drop(b, b.mean + 0.1);
+    const { mean, deviation } = foretold(b, [a, c], [a.mean + 0.1, c.mean + 0.1]);
+    expect(shared.foretell(b).mean).toBeCloseTo(mean, 10);
+    expect(shared.foretell(b).deviation).toBeCloseTo(deviation, 10);
   });
 });

@@ -1,25 +1,114 @@
 import { backward, cholesky, forward } from '../diagnosis/gauss.ts';
 import type { Figure } from './figure.ts';
 
-/** Figures of a healthy guitar taken together: they share the deviations of its parts, so each foretells the others. */
+/** One figure after others were read: what they make expect of it. */
+export interface Foretold {
+  readonly mean: number;
+  readonly deviation: number;
+}
+
+/**
+ * What read figures tell of the unknowns that all figures of a guitar share: y = mean + t'u + noise, u independent standard normals
+ * and t the slopes times the deviations. It is kept as M = 1 + sum t t' / noise and h = sum t (y - mean) / noise (information form of
+ * the conditional normal density), as large as there are unknowns and not as there are figures.
+ */
 export class Shared {
-  private readonly figures: readonly Figure[];
-  /** Precision matrix of all figures, n x n. */
-  private readonly precision: Float64Array;
+  private readonly deviations: Float64Array;
+  private readonly m: Float64Array;
+  private readonly h: Float64Array;
+  private l: Float64Array | undefined;
 
   /** @param deviations standard deviations of the unknowns that the figures' slopes belong to */
+  constructor(deviations: Float64Array) {
+    const n = deviations.length;
+    this.deviations = deviations;
+    this.m = new Float64Array(n * n);
+    for (let k = 0; k < n; k += 1) this.m[k * n + k] = 1;
+    this.h = new Float64Array(n);
+  }
+
+  /** Figures of which no one knows yet what they will show. */
+  static of(figures: readonly Figure[], deviations: Float64Array): Shared {
+    const shared = new Shared(deviations);
+    for (const figure of figures) shared.add(figure, figure.mean);
+    return shared;
+  }
+
+  add(figure: Figure, seen: number): void {
+    this.count(figure, seen, 1);
+  }
+
+  /** Forgets a figure that was added. */
+  drop(figure: Figure, seen: number): void {
+    this.count(figure, seen, -1);
+  }
+
+  foretell(figure: Figure): Foretold {
+    const t = this.tOf(figure);
+    const half = forward(this.factor(), t.length, t);
+    const told = forward(this.factor(), t.length, this.h);
+    let [mean, variance] = [figure.mean, figure.noise];
+    for (let k = 0; k < t.length; k += 1) {
+      mean += (half[k] as number) * (told[k] as number);
+      variance += (half[k] as number) ** 2;
+    }
+    return { mean, deviation: Math.sqrt(variance) };
+  }
+
+  /** The mean of the unknowns, each in its deviations, where the figures shift so much from what a healthy guitar shows. */
+  leaning(figures: readonly Figure[], shifts: ArrayLike<number>): Float64Array {
+    const h = new Float64Array(this.deviations.length);
+    figures.forEach((figure, at) => {
+      const shift = shifts[at] as number;
+      if (shift !== 0) addScaled(h, this.tOf(figure), shift / figure.noise);
+    });
+    const l = this.factor();
+    return backward(l, h.length, forward(l, h.length, h));
+  }
+
+  tOf({ slopes }: Figure): Float64Array {
+    return this.deviations.map((deviation, k) => deviation * (slopes[k] as number));
+  }
+
+  private count(figure: Figure, seen: number, sign: 1 | -1): void {
+    if (!(figure.noise > 0))
+      throw new Error('A reading without any noise of its own has no density.');
+    const t = this.tOf(figure);
+    const n = t.length;
+    for (let i = 0; i < n; i += 1) {
+      const scaled = (sign * (t[i] as number)) / figure.noise;
+      if (scaled === 0) continue;
+      for (let j = 0; j < n; j += 1)
+        this.m[i * n + j] = (this.m[i * n + j] as number) + scaled * (t[j] as number);
+    }
+    addScaled(this.h, t, (sign * (seen - figure.mean)) / figure.noise);
+    this.l = undefined;
+  }
+
+  private factor(): Float64Array {
+    this.l ??= cholesky(this.m, this.h.length) ?? undefined;
+    if (!this.l) throw new Error('What figures tell of the unknowns is not positive definite.');
+    return this.l;
+  }
+}
+
+/** Figures of a healthy guitar taken together: each foretells the others. */
+export class Joint {
+  private readonly figures: readonly Figure[];
+  private readonly shared: Shared;
+  private readonly t: readonly Float64Array[];
+  /** For each figure its variance given all the others. */
+  private readonly variances: readonly number[];
+
   constructor(figures: readonly Figure[], deviations: Float64Array) {
     this.figures = figures;
-    const n = figures.length;
-    const l = cholesky(covariance(figures, deviations), n);
-    if (!l) throw new Error('Readings without any noise of their own have no joint density.');
-    this.precision = new Float64Array(n * n);
-    const unit = new Float64Array(n);
-    for (let j = 0; j < n; j += 1) {
-      unit.fill(0);
-      unit[j] = 1;
-      this.precision.set(backward(l, n, forward(l, n, unit)), j * n);
-    }
+    this.shared = Shared.of(figures, deviations);
+    this.t = figures.map((figure) => this.shared.tOf(figure));
+    // Given all, the figure's own included, the unknowns leave it a variance v; without its own: noise / (1 - v / noise).
+    this.variances = figures.map((figure) => {
+      const v = this.shared.foretell(figure).deviation ** 2 - figure.noise;
+      return figure.noise / (1 - v / figure.noise);
+    });
   }
 
   /**
@@ -29,70 +118,21 @@ export class Shared {
   givenOthers(
     shifts: ArrayLike<number>,
   ): readonly { readonly shift: number; readonly deviation: number }[] {
-    const n = this.figures.length;
-    return this.figures.map((_, i) => {
-      let sum = 0;
-      for (let j = 0; j < n; j += 1)
-        sum += (this.precision[i * n + j] as number) * (shifts[j] as number);
-      const own = this.precision[i * n + i] as number;
-      return { shift: sum / own, deviation: Math.sqrt(1 / own) };
+    const u = this.shared.leaning(this.figures, shifts);
+    return this.figures.map(({ noise }, at) => {
+      const variance = this.variances[at] as number;
+      const left = (shifts[at] as number) - dot(this.t[at] as Float64Array, u);
+      return { shift: (left * variance) / noise, deviation: Math.sqrt(variance) };
     });
   }
 }
 
-/** Covariance of figures: slopes x deviations^2 x slopes' + noise. Row-major n x n. */
-export function covariance(
-  figures: readonly Figure[],
-  deviations: Float64Array,
-): Float64Array<ArrayBuffer> {
-  const n = figures.length;
-  const sigma = new Float64Array(n * n);
-  for (let i = 0; i < n; i += 1)
-    for (let j = 0; j <= i; j += 1) {
-      const [x, y] = [figures[i] as Figure, figures[j] as Figure];
-      const sum = crossing(x, y, deviations) + (i === j ? x.noise : 0);
-      sigma[i * n + j] = sigma[j * n + i] = sum;
-    }
-  return sigma;
-}
-
-/** Covariance of two readings through the unknowns that they share. */
-export function crossing(x: Figure, y: Figure, deviations: Float64Array): number {
+export function dot(x: Float64Array, y: Float64Array): number {
   let sum = 0;
-  for (let k = 0; k < deviations.length; k += 1)
-    sum += (x.slopes[k] as number) * (y.slopes[k] as number) * (deviations[k] as number) ** 2;
+  for (let k = 0; k < x.length; k += 1) sum += (x[k] as number) * (y[k] as number);
   return sum;
 }
 
-/** One figure after those taken before it: what they make expect of it. */
-export interface Foretold {
-  readonly mean: number;
-  readonly deviation: number;
-}
-
-/** Mean and deviation of a figure once `before` were read as `seen`. */
-export function foretold(
-  figure: Figure,
-  before: readonly Figure[],
-  seen: readonly number[],
-  deviations: Float64Array,
-): Foretold {
-  const n = before.length;
-  if (n === 0) return { mean: figure.mean, deviation: Math.sqrt(figure.variance) };
-  const l = cholesky(covariance(before, deviations), n);
-  if (!l) return { mean: figure.mean, deviation: Math.sqrt(figure.variance) };
-  const cross = new Float64Array(n);
-  const residual = new Float64Array(n);
-  before.forEach((other, at) => {
-    cross[at] = crossing(other, figure, deviations);
-    residual[at] = (seen[at] as number) - other.mean;
-  });
-  const gain = forward(l, n, cross);
-  const white = forward(l, n, residual);
-  let [mean, variance] = [figure.mean, figure.variance];
-  for (let at = 0; at < n; at += 1) {
-    mean += (gain[at] as number) * (white[at] as number);
-    variance -= (gain[at] as number) ** 2;
-  }
-  return { mean, deviation: Math.sqrt(Math.max(variance, figure.noise)) };
+function addScaled(sum: Float64Array, x: Float64Array, factor: number): void {
+  for (let k = 0; k < x.length; k += 1) sum[k] = (sum[k] as number) + factor * (x[k] as number);
 }

@@ -15,6 +15,8 @@ export interface Column {
   /** Squared separation of a healthy guitar from one whose taps all swing the other way. */
   readonly turned: number;
   readonly known: Map<Foretold, Apart | null>;
+  /** The same for each single fault that was looked at, by its index. */
+  readonly singles: (Apart | null | undefined)[];
 }
 
 /** Faults, in one size each, that none of the columns tells from each other. */
@@ -45,6 +47,7 @@ export const columnsOf = (
         0,
       ),
       known: new Map(),
+      singles: [],
     };
   });
 
@@ -80,24 +83,34 @@ export function apartBy(
 ): Map<Column, Apart> {
   const found = new Map<Column, Apart>();
   const kinds = counted(hypothesis);
+  // Pairs are looked at once, and there are very many of them.
+  const single = hypothesis.faults.length < 2;
   for (const column of columns) {
     if (!kinds.includes(column.ask.kind)) continue;
-    const now = predictor.foretell(hypothesis, column.ask, column.key);
-    if (now === column.healthy) continue;
-    let one = column.known.get(now);
+    let one = single ? column.singles[hypothesis.index] : undefined;
     if (one === undefined) {
-      const measured = apart(
-        column.healthy.predictions,
-        now.predictions,
-        { healthy: predictor.deviations(healthy), faulty: predictor.deviations(hypothesis) },
-        predictor.meter,
-      );
-      one = matters(measured) ? measured : null;
-      column.known.set(now, one);
+      one = measured(column);
+      if (single) column.singles[hypothesis.index] = one;
     }
     if (one) found.set(column, one);
   }
   return found;
+
+  function measured(column: Column): Apart | null {
+    const now = predictor.foretell(hypothesis, column.ask, column.key);
+    if (now === column.healthy) return null;
+    const known = column.known.get(now);
+    if (known !== undefined) return known;
+    const one = apart(
+      column.healthy.predictions,
+      now.predictions,
+      { healthy: predictor.deviations(healthy), faulty: predictor.deviations(hypothesis) },
+      predictor.meter,
+    );
+    const made = matters(one) ? one : null;
+    column.known.set(now, made);
+    return made;
+  }
 }
 
 /** Joins what the same readings set apart alike. */

@@ -1,7 +1,6 @@
-import { cholesky, forward } from '../diagnosis/gauss.ts';
 import { ALARM, type Apart, ENOUGH, MISSED, POWER } from './apart.ts';
 import type { Figure } from './figure.ts';
-import { covariance, crossing, Shared } from './shared.ts';
+import { dot, Joint, Shared } from './shared.ts';
 import type { Column, Row } from './table.ts';
 
 /** Whether a figure is beyond the alarm with 99 % chance, given what foretells it. */
@@ -12,7 +11,7 @@ const passes = (shift: number, deviation: number, own: number): boolean =>
 export class Together {
   private readonly columns: readonly Column[];
   private readonly read: readonly Column[];
-  private shared: Shared | undefined;
+  private joint: Joint | undefined;
   private readonly deviations: Float64Array;
 
   constructor(columns: readonly Column[], deviations: Float64Array) {
@@ -24,11 +23,11 @@ export class Together {
   shows({ apart }: Pick<Row, 'apart'>): boolean {
     if (this.columns.some((column) => apart.get(column)?.alone)) return true;
     if (!this.read.some((column) => (apart.get(column)?.shift ?? 0) !== 0)) return false;
-    this.shared ??= new Shared(
+    this.joint ??= new Joint(
       this.read.map(({ figure }) => figure as Figure),
       this.deviations,
     );
-    return this.shared
+    return this.joint
       .givenOthers(this.read.map((column) => apart.get(column)?.shift ?? 0))
       .some(({ shift, deviation }, at) =>
         passes(shift, deviation, apart.get(this.read[at] as Column)?.ownDeviation ?? 0),
@@ -39,56 +38,41 @@ export class Together {
 /** For each column what the figures of `base` leave of its shift: which column would show which row once they are known. */
 export class Given {
   private readonly base: readonly Column[];
-  private readonly l: Float64Array | null;
-  private readonly deviations: Float64Array;
+  private readonly figures: readonly Figure[];
+  private readonly shared: Shared;
   private readonly known = new Map<
     Column,
-    { readonly gain: Float64Array; readonly left: number }
+    { readonly t: Float64Array; readonly deviation: number }
   >();
 
   constructor(base: readonly Column[], deviations: Float64Array) {
     this.base = base.filter(({ figure }) => figure);
-    this.deviations = deviations;
-    this.l = cholesky(
-      covariance(
-        this.base.map(({ figure }) => figure as Figure),
-        deviations,
-      ),
-      this.base.length,
-    );
+    this.figures = this.base.map(({ figure }) => figure as Figure);
+    this.shared = Shared.of(this.figures, deviations);
   }
 
   /** Columns with a figure that would show the row's fault. */
-  columns({ apart }: Row): readonly Column[] {
-    const { l } = this;
-    if (!l) return [];
-    const n = this.base.length;
-    const white = forward(
-      l,
-      n,
-      Float64Array.from(this.base, (column) => apart.get(column)?.shift ?? 0),
+  columns({ apart }: Pick<Row, 'apart'>): readonly Column[] {
+    const u = this.shared.leaning(
+      this.figures,
+      this.base.map((column) => apart.get(column)?.shift ?? 0),
     );
     const found: Column[] = [];
     for (const [column, one] of apart) {
       if (!column.figure || one.shift === 0 || this.base.includes(column)) continue;
-      const { gain, left } = this.of(column, column.figure, l);
-      let shift = one.shift;
-      for (let at = 0; at < n; at += 1) shift -= (gain[at] as number) * (white[at] as number);
-      if (passes(shift, Math.sqrt(left), one.ownDeviation)) found.push(column);
+      const { t, deviation } = this.of(column, column.figure);
+      if (passes(one.shift - dot(t, u), deviation, one.ownDeviation)) found.push(column);
     }
     return found;
   }
 
-  private of(column: Column, figure: Figure, l: Float64Array) {
+  private of(column: Column, figure: Figure) {
     const known = this.known.get(column);
     if (known) return known;
-    const n = this.base.length;
-    const cross = Float64Array.from(this.base, (other) =>
-      crossing(other.figure as Figure, figure, this.deviations),
-    );
-    const gain = forward(l, n, cross);
-    const left = gain.reduce((sum, x) => sum - x * x, figure.variance);
-    const made = { gain, left: Math.max(left, figure.noise) };
+    const made = {
+      t: this.shared.tOf(figure),
+      deviation: this.shared.foretell(figure).deviation,
+    };
     this.known.set(column, made);
     return made;
   }
@@ -98,7 +82,7 @@ export class Given {
 export function wordShare(
   { apart, moving }: Pick<Row, 'apart' | 'moving'>,
   column: Column,
-  sign: 'direct' | 'mirrored',
+  sign: (typeof SIGNS)[number],
 ): number {
   const one: Apart | undefined = apart.get(column);
   if (moving) return one ? one.odd / -Math.log(MISSED) : 0;
@@ -106,13 +90,24 @@ export function wordShare(
   return ((one?.words ?? 0) + signed) / ENOUGH;
 }
 
+/** How the taps of a guitar may start. */
+export const SIGNS = ['direct', 'mirrored'] as const;
+
+/** What all words bring to a row's need, for either sign, each column read so often. */
+export const wordSums = (
+  row: Pick<Row, 'apart' | 'moving'>,
+  times: ReadonlyMap<Column, number>,
+): number[] =>
+  SIGNS.map((sign) => {
+    let sum = 0;
+    for (const [column, count] of times) sum += count * wordShare(row, column, sign);
+    return sum;
+  });
+
+export const enough = (sum: number): boolean => sum >= 1 - 1e-9;
+
 /** Whether words show a row's fault, each column read so often. The sign the taps start from is free: the lesser sum counts. */
 export const wordsShow = (
   row: Pick<Row, 'apart' | 'moving'>,
   times: ReadonlyMap<Column, number>,
-): boolean =>
-  (['direct', 'mirrored'] as const).every((sign) => {
-    let sum = 0;
-    for (const [column, count] of times) sum += count * wordShare(row, column, sign);
-    return sum >= 1 - 1e-9;
-  });
+): boolean => wordSums(row, times).every(enough);
