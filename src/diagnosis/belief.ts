@@ -6,6 +6,7 @@ import { type Hypothesis, PRIOR, pair } from './hypothesis.ts';
 import { Learned } from './levels.ts';
 import { levelsOf, logAnything, logLikelihood, type Scored } from './likelihood.ts';
 import type { Predictor } from './predictor.ts';
+import { sharesOf } from './repeats.ts';
 
 /** Weights that sum to 1 from logarithms of anything proportional to them. */
 export function normalise(logs: readonly number[]): number[] {
@@ -59,9 +60,11 @@ export function scoredBy(
   hypothesis: Hypothesis,
   readings: readonly Reading[],
 ): Scored[] {
-  return readings.map((reading) => ({
+  const shares = sharesOf(readings);
+  return readings.map((reading, at) => ({
     predictions: predictor.predict(hypothesis, reading.ask),
     observations: observe(reading.seen),
+    share: shares[at] as number,
   }));
 }
 
@@ -81,6 +84,7 @@ class Scorer {
     readonly ask: Ask;
     readonly key: string;
     readonly observations: Scored['observations'];
+    readonly share: number;
   }[];
   private readonly known = new Map<number, number>();
   /** Branches by node; the first nodes are roots, one for each reading that a score may begin with. */
@@ -91,10 +95,12 @@ class Scorer {
 
   constructor(predictor: Predictor, readings: readonly Reading[]) {
     this.predictor = predictor;
-    this.readings = readings.map(({ ask, seen }) => ({
+    const shares = sharesOf(readings);
+    this.readings = readings.map(({ ask, seen }, at) => ({
       ask,
       key: askKey(ask),
       observations: observe(seen),
+      share: shares[at] as number,
     }));
     this.words = readings.map(() => new Map<number, number>());
     this.nodes = readings.length;
@@ -102,13 +108,13 @@ class Scorer {
 
   /** ln of the likelihood of one reading by itself. */
   alone(hypothesis: Hypothesis, at: number): number {
-    const { ask, key, observations } = this.readings[at] as (typeof this.readings)[number];
+    const { ask, key, ...seen } = this.readings[at] as (typeof this.readings)[number];
     const { id, predictions } = this.predictor.foretell(hypothesis, ask, key);
     const words = this.words[at] as Map<number, number>;
     const known = words.get(id);
     if (known !== undefined) return known;
     if (predictions.some(({ type }) => type === 'level')) return this.score(hypothesis, at, at + 1);
-    const value = logLikelihood([{ predictions, observations }], new Float64Array(0));
+    const value = logLikelihood([{ predictions, ...seen }], new Float64Array(0));
     words.set(id, value);
     return value;
   }
@@ -122,9 +128,9 @@ class Scorer {
     }
     const known = this.known.get(node);
     if (known !== undefined) return known;
-    const scored = this.readings.slice(from, to).map(({ ask, key, observations }): Scored => {
+    const scored = this.readings.slice(from, to).map(({ ask, key, ...seen }): Scored => {
       const { predictions } = this.predictor.foretell(hypothesis, ask, key);
-      return { predictions, observations };
+      return { predictions, ...seen };
     });
     const value = logLikelihood(scored, this.predictor.deviations(hypothesis));
     this.known.set(node, value);

@@ -18,6 +18,8 @@ const MISHEARD = 0.015;
 export interface Scored {
   readonly predictions: readonly Prediction[];
   readonly observations: readonly (Observation | undefined)[];
+  /** What its words count for, where it shares its error with other readings; 1 unless said. */
+  readonly share?: number;
 }
 
 /** Splits the scored readings of a hypothesis into level readings and the rest. */
@@ -46,7 +48,7 @@ export function logLikelihood(scored: readonly Scored[], deviations: Float64Arra
   let total = logLevels(levelsOf(scored, deviations));
   const beeps = THRESHOLDS.map(() => 0);
   const signs = { tap: [0, 0], pole: [0, 0] };
-  for (const { predictions, observations } of scored)
+  for (const { predictions, observations, share = 1 } of scored)
     predictions.forEach((prediction, at) => {
       const seen = observations[at];
       if (seen === undefined) return;
@@ -57,7 +59,7 @@ export function logLikelihood(scored: readonly Scored[], deviations: Float64Arra
             Math.log(prediction.ohms < threshold === seen.beeps ? 1 - MISHEARD : MISHEARD);
         });
       else if (prediction.type === 'choice' && seen.type === 'choice') {
-        const chance = Math.log(prediction.chances[seen.word] ?? 1e-6);
+        const chance = share * Math.log(prediction.chances[seen.word] ?? 1e-6);
         if (prediction.latent && prediction.mirrored) {
           const pair = signs[prediction.latent];
           pair[0] = (pair[0] as number) + chance;
@@ -90,12 +92,12 @@ export function logAnything(
   usual: (reading: number, part: number, word: string) => number,
 ): number {
   let total = 0;
-  scored.forEach(({ observations }, reading) => {
+  scored.forEach(({ observations, share = 1 }, reading) => {
     observations.forEach((seen, part) => {
       if (seen?.type === 'level') total += Math.log(0.75 / 18);
       else if (seen?.type === 'over') total += Math.log(0.25);
       else if (seen?.type === 'threshold') total -= Math.LN2;
-      else if (seen?.type === 'choice') total += Math.log(usual(reading, part, seen.word));
+      else if (seen?.type === 'choice') total += share * Math.log(usual(reading, part, seen.word));
     });
   });
   return total;
