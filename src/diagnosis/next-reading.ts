@@ -7,7 +7,7 @@ import { agreement, clarity, type SignAsk, secondSigns } from './first-sign.ts';
 import { logSum } from './gauss.ts';
 import type { Group } from './groups.ts';
 import type { Learned } from './levels.ts';
-import type { Predictor } from './predictor.ts';
+import type { Foretold, Predictor } from './predictor.ts';
 import { entropyOf, expectedEntropy, type Foreseen } from './worth.ts';
 
 export interface Ranked {
@@ -178,22 +178,28 @@ function roughly(
   const key = askKey(ask);
   const merged = new Map<number, { weight: number; group: number; parts: Foreseen['parts'] }>();
   for (const { weighed, group } of panel) {
-    const { id, predictions, variances } = predictor.foretell(weighed.hypothesis, ask, key);
-    const name = id * groups + group;
+    const foretold = predictor.foretell(weighed.hypothesis, ask, key);
+    const name = foretold.id * groups + group;
     const known = merged.get(name);
     if (known) known.weight += weighed.probability;
-    else
-      merged.set(name, {
-        weight: weighed.probability,
-        group,
-        parts: predictions.map((prediction, at) => ({
-          prediction,
-          shift: 0,
-          variance: variances[at] as number,
-        })),
-      });
+    else merged.set(name, { weight: weighed.probability, group, parts: partsOf(foretold) });
   }
   return [...merged.values()];
+}
+
+/** What a class of hypotheses foretells before any reading: the same objects each time, as their outcomes are laid out once. */
+const parts = new WeakMap<Foretold, Foreseen['parts']>();
+
+function partsOf(foretold: Foretold): Foreseen['parts'] {
+  const known = parts.get(foretold);
+  if (known) return known;
+  const made = foretold.predictions.map((prediction, at) => ({
+    prediction,
+    shift: 0,
+    variance: foretold.variances[at] as number,
+  }));
+  parts.set(foretold, made);
+  return made;
 }
 
 /** What two readings of a sign foretell together. */
@@ -207,17 +213,24 @@ function together(
   return panel.map(({ weighed: { hypothesis, probability }, group }) => ({
     weight: probability,
     group,
-    parts: [
-      {
-        prediction: agreement(
-          predictor.foretell(hypothesis, first, one).predictions[0],
-          predictor.foretell(hypothesis, second, other).predictions[0],
-        ),
-        shift: 0,
-        variance: 0,
-      },
-    ],
+    parts: agreementOf(
+      predictor.foretell(hypothesis, first, one),
+      predictor.foretell(hypothesis, second, other),
+    ),
   }));
+}
+
+const agreements = new WeakMap<Foretold, WeakMap<Foretold, Foreseen['parts']>>();
+
+function agreementOf(first: Foretold, second: Foretold): Foreseen['parts'] {
+  const beside = agreements.get(first) ?? new WeakMap<Foretold, Foreseen['parts']>();
+  agreements.set(first, beside);
+  const known = beside.get(second);
+  if (known) return known;
+  const prediction = agreement(first.predictions[0], second.predictions[0]);
+  const made = [{ prediction, shift: 0, variance: 0 }];
+  beside.set(second, made);
+  return made;
 }
 
 /** Chance that this guitar starts from the sign the circuit states, given the taps so far. */

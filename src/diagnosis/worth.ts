@@ -11,6 +11,14 @@ export interface ForeseenPart {
   readonly prediction: Prediction;
   readonly shift: number;
   readonly variance: number;
+  /** Its outcomes laid out, kept where the same part is weighed again and again. */
+  laid?: Laid;
+}
+
+/** Outcomes and their shares, in the order they were laid. */
+interface Laid {
+  readonly outcomes: readonly number[];
+  readonly shares: readonly number[];
 }
 
 /** One hypothesis of a question: its weight, the answer it stands for (a repair, 0..groups-1), and what it predicts for the reading. */
@@ -25,6 +33,17 @@ const BEEPS = BINS + 1;
 const SILENT = BINS + 2;
 const WORDS = BINS + 3;
 const OUTCOMES = 512;
+/** Numbers of words, the same in every table, so that what is laid out for one serves all. Readings know some dozens of words. */
+const numbers = new Map<string, number>();
+
+function numberOf(word: string): number {
+  const known = numbers.get(word);
+  if (known !== undefined) return known;
+  const number = WORDS + numbers.size;
+  if (number >= OUTCOMES) throw new Error(`There are more words than outcomes: ${word}.`);
+  numbers.set(word, number);
+  return number;
+}
 
 /**
  * Expected entropy (nats) over the groups once the reading is known. Sums over outcomes: words as they are, beeps by a
@@ -48,32 +67,65 @@ function tableOf(list: readonly Foreseen[], groups: number): Table {
   for (const { weight, group, parts } of list) {
     const [first, second] = parts;
     if (!first) continue;
-    outcomes(first, table.words, (outcome, share) => {
-      if (!second) table.add(outcome, group, weight * share);
-      else
-        outcomes(second, table.words, (other, part) =>
-          table.add((outcome + 1) * OUTCOMES + other, group, weight * share * part),
+    const one = laidOf(first);
+    if (!second) {
+      for (let at = 0; at < one.outcomes.length; at += 1)
+        table.add(one.outcomes[at] as number, group, weight * (one.shares[at] as number));
+      continue;
+    }
+    const other = laidOf(second);
+    for (let at = 0; at < one.outcomes.length; at += 1) {
+      const row = ((one.outcomes[at] as number) + 1) * OUTCOMES;
+      const share = weight * (one.shares[at] as number);
+      for (let and = 0; and < other.outcomes.length; and += 1)
+        table.add(
+          row + (other.outcomes[and] as number),
+          group,
+          share * (other.shares[and] as number),
         );
-    });
+    }
   }
   return table;
 }
 
+function laidOf(part: ForeseenPart): Laid {
+  if (part.laid) return part.laid;
+  const laid = { outcomes: [] as number[], shares: [] as number[] };
+  outcomes(part, (outcome, share) => {
+    laid.outcomes.push(outcome);
+    laid.shares.push(share);
+  });
+  part.laid = laid;
+  return laid;
+}
+
 /** Mass by outcome and group: rows of groups, given out as outcomes are first met. Reused storage, as thousands of tables are filled a step. */
 let store = new Float64Array(1 << 16);
+/** Where the row of an outcome of one part begins, in the table that was filled last; of no row where the outcome at that row is another. */
+const rowOf = new Int32Array(OUTCOMES);
 class Table {
-  readonly words = new Map<string, number>();
-  private readonly rows = new Map<number, number>();
+  /** Outcomes by row. */
+  private readonly met: number[] = [];
+  /** Rows of pairs of outcomes, which are too many for a list. */
+  private readonly pairs = new Map<number, number>();
   private readonly groups: number;
   constructor(groups: number) {
     this.groups = groups;
   }
 
+  private find(outcome: number): number {
+    if (outcome >= OUTCOMES) return this.pairs.get(outcome) ?? -1;
+    const row = rowOf[outcome] as number;
+    return this.met[row] === outcome ? row * this.groups : -1;
+  }
+
   add(outcome: number, group: number, mass: number): void {
-    let row = this.rows.get(outcome);
-    if (row === undefined) {
-      row = this.rows.size * this.groups;
-      this.rows.set(outcome, row);
+    let row = this.find(outcome);
+    if (row < 0) {
+      row = this.met.length * this.groups;
+      if (outcome < OUTCOMES) rowOf[outcome] = this.met.length;
+      else this.pairs.set(outcome, row);
+      this.met.push(outcome);
       if (row + this.groups > store.length) {
         const larger = new Float64Array(2 * (row + this.groups));
         larger.set(store);
@@ -88,7 +140,7 @@ class Table {
     let total = 0;
     let entropy = 0;
     const { groups } = this;
-    for (let row = 0; row < this.rows.size * groups; row += groups) {
+    for (let row = 0; row < this.met.length * groups; row += groups) {
       let sum = 0;
       let plogp = 0;
       for (let at = row; at < row + groups; at += 1) {
@@ -109,7 +161,7 @@ class Table {
     let total = 0;
     let edges = 0;
     const { groups } = this;
-    for (let row = 0; row < this.rows.size * groups; row += groups) {
+    for (let row = 0; row < this.met.length * groups; row += groups) {
       let sum = 0;
       let squares = 0;
       for (let at = row; at < row + groups; at += 1) {
@@ -126,7 +178,6 @@ class Table {
 
 function outcomes(
   { prediction, shift, variance }: ForeseenPart,
-  words: Map<string, number>,
   put: (outcome: number, share: number) => void,
 ): void {
   switch (prediction.type) {
@@ -144,9 +195,7 @@ function outcomes(
     }
     case 'choice':
       for (const [word, chance] of Object.entries(prediction.chances)) {
-        const id = words.get(word) ?? WORDS + words.size;
-        words.set(word, id);
-        if (chance > 0) put(id, chance);
+        if (chance > 0) put(numberOf(word), chance);
       }
   }
 }
