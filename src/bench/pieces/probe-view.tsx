@@ -3,18 +3,21 @@ import type { Ask } from '../../readings/reading.ts';
 import { pieceWords } from '../../words/en/pieces.ts';
 import { ProbeDrawing } from '../drawings/index.ts';
 import { prefer, preferences } from '../preferences.ts';
+import { useAfterPaint } from './after-paint.ts';
 import { announce } from './announce.tsx';
 
 /** Where the probes go, as the guitar lies on the bench, and a key that turns the drawing round. */
 export function ProbeView({ circuit, ask }: { circuit: Circuit; ask: Ask }) {
   const { turned } = preferences.value;
+  const painted = useAfterPaint(JSON.stringify(ask));
   const turn = () => {
     prefer({ turned: !turned });
     announce(turned ? pieceWords().drawnTheUsualWayRound : pieceWords().drawnTurnedByHalfATurn);
   };
   return (
     <div class="asking-drawing">
-      <ProbeDrawing circuit={circuit} ask={ask} lie={preferences.value} />
+      {/* Words and keys first; its place is kept. */}
+      {painted && <ProbeDrawing circuit={circuit} ask={ask} lie={preferences.value} />}
       <button
         type="button"
         class="quiet turn-key"

@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks';
 import { type Question, tellsLittle } from '../../flows/index.ts';
 import type { Job } from '../../notebook/job.ts';
 import { huntWords } from '../../words/en/hunt.ts';
@@ -48,15 +49,16 @@ export function Asking({ job, snapshot, question, say }: AskingProps) {
   const lead = purposes[question.purpose];
   const previous = work.readings.at(-1)?.ask.setting ?? null;
   useWakeLock();
-  return (
-    <AskingRoom name="asking" kind={ask.kind} question={JSON.stringify(ask) + work.readings.length}>
-      <Strip job={job} snapshot={snapshot} say={say} />
+  const { leftHanded } = preferences.value;
+  // A key that is pressed changes the display and nothing here.
+  const see = useMemo(
+    () => (
       <div class="asking-see">
         <ControlsStrip
           circuit={work.circuit}
           setting={ask.setting}
           previous={previous}
-          leftHanded={preferences.value.leftHanded}
+          leftHanded={leftHanded}
         />
         <ProbeView circuit={work.circuit} ask={ask} />
         <h1
@@ -68,6 +70,13 @@ export function Asking({ job, snapshot, question, say }: AskingProps) {
         </h1>
         <IronWork circuit={work.circuit} setting={ask.setting} previous={previous} />
       </div>
+    ),
+    [work.circuit, ask, previous, words, leftHanded],
+  );
+  return (
+    <AskingRoom name="asking" kind={ask.kind} question={JSON.stringify(ask) + work.readings.length}>
+      <Strip job={job} snapshot={snapshot} say={say} />
+      {see}
       <div class="asking-why">
         <p class="expected">
           <span class="soft">{huntWords().healthy}</span>{' '}
