@@ -12,6 +12,7 @@ import type { Job } from '../notebook/job.ts';
 import type { Reading } from '../readings/reading.ts';
 import { type Ports, usePorts } from './ports.ts';
 import { preferences } from './preferences.ts';
+import { toldOf, typedAhead } from './typed-ahead.ts';
 
 export type HuntSnapshot = SnapshotFrom<typeof huntMachine>;
 type DistributiveOmit<T, K extends PropertyKey> = T extends unknown ? Omit<T, K> : never;
@@ -70,7 +71,11 @@ function startHunt(job: Job, ports: Ports): Hunt & { stop(): void } {
       expect: fromPromise(({ input: { work, ask } }) =>
         ports.engine.expect({ circuit: work.circuit, meter: work.meter, ask }),
       ),
-      save: fromPromise(({ input }): Promise<Work> => ports.notebook.write(asJob(input))),
+      save: fromPromise(({ input }): Promise<Work> => {
+        // What follows from it is worked out while it is stored.
+        if (input.closedAt === undefined) ports.engine.foresee(toldOf(input));
+        return ports.notebook.write(asJob(input));
+      }),
     },
   });
   const actor = createActor(machine, { input: { work: job } });
@@ -90,12 +95,19 @@ function startHunt(job: Job, ports: Ports): Hunt & { stop(): void } {
     );
   });
   snapshot.value = actor.getSnapshot();
+  const ahead = typedAhead(ports);
   return {
     snapshot,
-    say: (said) => actor.send({ ...said, at: ports.now() } as HuntEvent),
+    say(said) {
+      const { work, question } = actor.getSnapshot().context;
+      if (said.type === 'TYPE' && question) ahead.typed(work, question.ask, said.text);
+      else ahead.forget();
+      actor.send({ ...said, at: ports.now() } as HuntEvent);
+    },
     job: () => asJob(snapshot.value.context.work),
     stop: () => {
       unwatch();
+      ahead.forget();
       actor.stop();
     },
   };

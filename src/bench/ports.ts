@@ -24,6 +24,7 @@ import type { SortEvidence, Sorting } from '../sorter/sort.ts';
 export interface Ports {
   readonly engine: {
     assess(evidence: Evidence): Promise<Assessment>;
+    foresee(evidence: Evidence): void;
     expect(question: { circuit: Circuit; meter: Meter; ask: Ask }): Promise<Expectation>;
     card(question: CardQuestion): Promise<Card>;
     close(evidence: ClosingEvidence): Promise<Closing>;

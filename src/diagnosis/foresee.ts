@@ -2,7 +2,6 @@ import { farads, ohms } from '../circuit/units.ts';
 import { likeliest } from '../readings/likeliest.ts';
 import type { Observation } from '../readings/prediction.ts';
 import type { Ask, Seen } from '../readings/reading.ts';
-import { assess } from './assess.ts';
 import type { Evidence } from './assessment.ts';
 import { believed, benchOf } from './kept-bench.ts';
 
@@ -28,15 +27,11 @@ export function likelyAnswers(evidence: Evidence, ask: Ask, count: number): read
     .map(({ seen }) => seen);
 }
 
-/**
- * Works out what would follow from an answer that may come, while the person takes the reading. Nothing is kept of it but the
- * predictions that were solved for it: the step after the true answer finds most of them ready.
- */
-export function foresee(evidence: Evidence, ask: Ask, seen: Seen): void {
-  const round = evidence.repairs.length;
-  const reading = { id: 'foreseen', ask, seen, at: '', round };
-  assess({ ...evidence, readings: [...evidence.readings, reading] });
-}
+/** The evidence as it would be with an answer that may come. */
+export const withAnswer = (evidence: Evidence, ask: Ask, seen: Seen): Evidence => {
+  const reading = { id: 'foreseen', ask, seen, at: '', round: evidence.repairs.length };
+  return { ...evidence, readings: [...evidence.readings, reading] };
+};
 
 /** Three figures, as a display shows them, so that much the same answers are one. */
 const shown = (ln: number): number => Number(Math.exp(ln).toPrecision(3));

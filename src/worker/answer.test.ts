@@ -8,6 +8,7 @@ import type { EngineRequest } from './protocol.ts';
 const request = { id: 7, call: 'assess', input: {} } as EngineRequest;
 const engineThat = (assess: () => unknown): EngineFunctions => ({
   assess: assess as () => Assessment,
+  foresee: () => null,
   expect: () => ({ text: '7.4 kΩ' }),
   close: () => {
     throw new Error('not asked to close');

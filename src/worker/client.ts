@@ -17,6 +17,8 @@ import type { EngineCallName, EngineCalls, EngineReply, EngineRequest } from './
 export interface Engine {
   /** A newer call puts an older one that waits or runs out of date: that one rejects with `outdated`. */
   assess(evidence: Evidence): Promise<Assessment>;
+  /** Has the answer to what may be asked about next worked out; the newest such wish counts. What comes of it nobody needs to know. */
+  foresee(evidence: Evidence): void;
   expect(input: EngineCalls['expect']['input']): Promise<Expectation>;
   card(question: CardQuestion): Promise<Card>;
   close(evidence: ClosingEvidence): Promise<Closing>;
@@ -60,7 +62,7 @@ const LONGER = 3;
 const CRASHES_ALLOWED = 1;
 
 /** Calls whose older questions nobody waits for any more once there is a newer one. */
-const NEWEST_ONLY: ReadonlySet<EngineCallName> = new Set(['assess', 'trial']);
+const NEWEST_ONLY: ReadonlySet<EngineCallName> = new Set(['assess', 'foresee', 'trial']);
 
 const makeEngineWorker = (): EngineWorker =>
   new Worker(new URL('./host.ts', import.meta.url), { type: 'module', name: 'engine' });
@@ -217,7 +219,17 @@ export function createEngine(
   }
 
   return {
-    assess: (evidence) => ask('assess', evidence),
+    assess(evidence) {
+      // What waits to be foreseen is either this or out of date.
+      next.get('foresee')?.reject(outdated());
+      next.delete('foresee');
+      return ask('assess', evidence);
+    },
+    foresee(evidence) {
+      ask('foresee', evidence).catch(() => {
+        // The question itself will come, and say then what is wrong.
+      });
+    },
     close: (evidence) => ask('close', evidence),
     sort: (evidence) => ask('sort', evidence),
     positions: (question) => ask('positions', question),

@@ -1,6 +1,5 @@
 import { wiringWarnings } from '../checks/wiring-warnings.ts';
 import { closingOf } from '../closing/check.ts';
-import { assess } from '../diagnosis/assess.ts';
 import type { Assessment, Evidence } from '../diagnosis/assessment.ts';
 import { cardOf } from '../diagnosis/card.ts';
 import { expectation } from '../diagnosis/expect.ts';
@@ -12,12 +11,18 @@ import { positionsOf } from '../sorter/positions.ts';
 import { sortLeads } from '../sorter/sort.ts';
 import { speakIn } from '../words/speak.ts';
 import { answer, type EngineFunctions } from './answer.ts';
+import { Foresight } from './foresight.ts';
 import { lookAhead } from './look-ahead.ts';
 import type { EngineReply, EngineRequest } from './protocol.ts';
 
 /** Entry of the worker: the engine behind one message port. What it keeps between requests only makes answers come sooner. */
+const foresight = new Foresight();
 const engine: EngineFunctions = {
-  assess,
+  assess: (evidence) => foresight.answer(evidence),
+  foresee: (evidence) => {
+    foresight.keep(evidence);
+    return null;
+  },
   expect: ({ circuit, meter, ask }) => expectation(circuit, meter, ask),
   card: cardOf,
   close: closingOf,
@@ -37,10 +42,12 @@ let endLookAhead = () => {};
 self.onmessage = async ({ data }: MessageEvent<EngineRequest>) => {
   // Where the messages cannot be fetched the answer comes in the language spoken before.
   await speakIn(data.tongue).catch(() => {});
-  if (data.call === 'assess') endLookAhead();
+  // What is likely does not count any more once the answer is on its way.
+  if (data.call === 'assess' || data.call === 'foresee') endLookAhead();
   const reply = answer(data, engine);
   self.postMessage(reply);
-  if (isAssessed(data, reply)) endLookAhead = lookAhead(data.input as Evidence, reply.output);
+  if (isAssessed(data, reply))
+    endLookAhead = lookAhead(data.input as Evidence, reply.output, (one) => foresight.keep(one));
 };
 
 const isAssessed = (

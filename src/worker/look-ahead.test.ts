@@ -61,9 +61,10 @@ describe('looking ahead', () => {
     waiting = [];
   });
 
-  it('makes the step after a likely answer cheap, one piece of work at a time', () => {
+  it('hands on each likely answer, one piece of work at a time', () => {
     const assessment = assess(evidence);
-    lookAhead(evidence, assessment, later);
+    const kept: Evidence[] = [];
+    lookAhead(evidence, assessment, (one) => kept.push(one), later);
     let pieces = 0;
     while (waiting.length > 0) {
       expect(waiting).toHaveLength(1);
@@ -72,10 +73,12 @@ describe('looking ahead', () => {
     }
     expect(pieces).toBeGreaterThan(3);
     expect(pieces).toBeLessThan(9);
+    expect(kept.length).toBeGreaterThan(2);
+    expect(kept.every(({ readings }) => readings.length === 1)).toBe(true);
   });
 
   it('ends when it is told', () => {
-    const end = lookAhead(evidence, assess(evidence), later);
+    const end = lookAhead(evidence, assess(evidence), () => {}, later);
     run();
     end();
     run();
@@ -84,7 +87,7 @@ describe('looking ahead', () => {
 
   it('does nothing where nothing is asked', () => {
     const spy = vi.fn();
-    lookAhead(evidence, { next: [] } as unknown as Assessment, spy);
+    lookAhead(evidence, { next: [] } as unknown as Assessment, spy, spy);
     expect(spy).not.toHaveBeenCalled();
   });
 });

@@ -1,8 +1,8 @@
 import type { Assessment, Evidence } from '../diagnosis/assessment.ts';
-import { foresee, likelyAnswers } from '../diagnosis/foresee.ts';
+import { likelyAnswers, withAnswer } from '../diagnosis/foresee.ts';
 
 /** Answers that are worked out before they come. */
-const ANSWERS = 5;
+export const ANSWERS = 5;
 
 /**
  * While the person holds the probes, the engine works out what would follow from the likeliest answers, one at a time, so that a
@@ -11,6 +11,7 @@ const ANSWERS = 5;
 export function lookAhead(
   evidence: Evidence,
   { next: [asked] }: Assessment,
+  keep: (evidence: Evidence) => void,
   later: (act: () => void) => void = (act) => setTimeout(act, 0),
 ): () => void {
   let ended = false;
@@ -21,7 +22,7 @@ export function lookAhead(
       const one = () => {
         const seen = waiting.shift();
         if (!seen) return;
-        foresee(evidence, asked.ask, seen);
+        keep(withAnswer(evidence, asked.ask, seen));
         soon(one);
       };
       soon(one);

@@ -21,6 +21,8 @@ import type { Tongue } from '../words/tongue.ts';
 export interface EngineCalls {
   /** Everything the screen shows after a reading. */
   assess: { input: Evidence; output: Assessment };
+  /** Evidence that may be asked about next, so that its answer is there by then. */
+  foresee: { input: Evidence; output: null };
   /** What a healthy guitar shows for one ask. */
   expect: { input: { circuit: Circuit; meter: Meter; ask: Ask }; output: Expectation };
   /** What the meter shows all over a healthy guitar. */
