@@ -19,8 +19,8 @@ export interface SlowPhone {
   close(): Promise<void>;
 }
 
-/** The last build, opened and kept offline, in a browser of a phone's size. */
-export async function slowPhone(): Promise<SlowPhone> {
+/** The last build, opened and kept offline, in a browser of a phone's size; `before` runs in the page before anything of its own. */
+export async function slowPhone(before?: () => void): Promise<SlowPhone> {
   const server = await startStaticServer({
     folder: dist,
     basePath: '/',
@@ -29,6 +29,7 @@ export async function slowPhone(): Promise<SlowPhone> {
   });
   const browser = await chromium.launch(browserLaunch);
   const page = await browser.newPage({ viewport: { width: 390, height: 844 } });
+  if (before) await page.addInitScript(before);
   const address = `http://localhost:${server.port}/`;
   await page.goto(address);
   await page.getByText('Works offline').waitFor();

@@ -9,6 +9,10 @@ export interface SpeedFigures {
   readonly stepMsP95: number;
   readonly stepAt4xMsP50: number;
   readonly stepAt4xMsP95: number;
+  readonly hurriedStepAt4xMsP95: number;
+  readonly firstPromptAt4xMs: number;
+  readonly foreseenShare: number;
+  readonly dragLongestTaskMs: number;
   readonly longestTaskMs: number;
   readonly openLongestTaskMs: number;
   readonly compileExponent: number;
@@ -64,15 +68,35 @@ export function speedDocument(figures: SpeedFigures): string {
     ],
     ['`stepMsP95`', 'the same, 95 of 100 are below', figures.stepMsP95],
     [
+      '`foreseenShare`',
+      'share of those entries that the engine works out whole while the probes are set',
+      figures.foreseenShare,
+    ],
+    [
       '`stepAt4xMsP50`',
-      'from an entry to the next prompt in Chromium at a quarter of the speed, ms by the clock',
+      'from an entry to what it changed, and on to the next prompt, in Chromium at a quarter of the speed, 4 s for the probes, ms by the clock',
       figures.stepAt4xMsP50,
     ],
     ['`stepAt4xMsP95`', 'the same, 95 of 100 are below', figures.stepAt4xMsP95],
     [
+      '`hurriedStepAt4xMsP95`',
+      'the same where every entry follows its prompt at once',
+      figures.hurriedStepAt4xMsP95,
+    ],
+    [
+      '`firstPromptAt4xMs`',
+      'from the cautions read to the first prompt of a wiring never seen, ms by the clock',
+      figures.firstPromptAt4xMs,
+    ],
+    [
       '`longestTaskMs`',
       'longest task on the main thread in that hunt, ms of processor time',
       figures.longestTaskMs,
+    ],
+    [
+      '`dragLongestTaskMs`',
+      'the same while a knob of the value trial is dragged with a sweep in the chart',
+      figures.dragLongestTaskMs,
     ],
     [
       '`openLongestTaskMs`',
