@@ -1,10 +1,10 @@
-import { appendFileSync, readFileSync, writeFileSync } from 'node:fs';
+import { appendFileSync, writeFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { parseArgs } from 'node:util';
 import { Worker } from 'node:worker_threads';
 import { startingWirings } from '../src/circuit/catalog/index.ts';
 import type { ClosingOptions, ClosingResult, Trouble } from '../tests/campaign/closing.ts';
-import { closingByWiring, closingFigures } from '../tests/campaign/closing-figures.ts';
+import { closingByWiring, closingFigures, keptIn } from '../tests/campaign/closing-figures.ts';
 import { byRule, figuresOf } from '../tests/campaign/figures.ts';
 import type { HuntOptions, HuntResult, Kind } from '../tests/campaign/hunt.ts';
 import { sortOne } from '../tests/campaign/leads.ts';
@@ -20,8 +20,8 @@ import { RULES } from '../tests/campaign/rules.ts';
  * taps and 3 % wrong entries, and prints the fewest readings that any policy needs beside what ours needs.
  * npm run campaign -- --flow closing --seed N --count N [--stage closed|open|mat] [--modified N] [--healthy] [--add FILE] [--misses]: whole closing checks, on the
  * starting wirings in turn (with --modified on N randomly modified ones): of every ten guitars four are healthy, four have a fault
- * that the list claims to show, two have two of them; with --healthy all are healthy. --add FILE keeps results as lines of JSON and
- * prints figures over all that the file holds, so that a long campaign can be run in parts.
+ * that the list claims to show, two have two of them; with --healthy all are healthy. --add FILE keeps results as lines of JSON, each
+ * as soon as it is there, and prints figures over all that the file holds: a long campaign can be run in parts and stopped at any time.
  * Hunts on guitars played by a circuit simulator; prints one JSON object. Of every sixty guitars twenty have one fault drawn
  * by prior, fifteen one drawn evenly, ten have two faults, ten are healthy and five have something that is not modelled. Fingers touch
  * both probes in --fingers of the readings (5 % unless said). The fixed order runs on the guitars drawn by prior; with --rules every
@@ -129,13 +129,16 @@ if (values.flow === 'closing') {
     await all<readonly ClosingOptions[], readonly ClosingResult[]>(
       [...groups.values()],
       new URL('../tests/campaign/closing-worker.ts', import.meta.url),
+      (results) => {
+        if (values.add !== undefined) keep(values.add, results);
+      },
     )
   ).flat();
   if (values.misses)
     for (const one of closed)
       if (one.state !== (one.trouble === 'healthy' ? 'passed' : 'failed'))
         process.stderr.write(`${JSON.stringify(one)}\n`);
-  const kept = values.add === undefined ? closed : addedTo(values.add, closed);
+  const kept = values.add === undefined ? closed : keptIn(values.add);
   process.stdout.write(
     `${JSON.stringify({ seed, stage: values.stage, ...closingFigures(kept), byWiring: closingByWiring(kept) }, null, 2)}\n`,
   );
@@ -203,17 +206,17 @@ if (values.out !== undefined)
   );
 process.stdout.write(`${JSON.stringify(figures, null, 2)}\n`);
 
-/** Adds results to those of earlier runs, a line of JSON each, and gives all of them. */
-function addedTo(file: string, results: readonly ClosingResult[]): readonly ClosingResult[] {
+/** Adds results to those of earlier runs, a line of JSON each. */
+function keep(file: string, results: readonly ClosingResult[]): void {
   appendFileSync(file, results.map((one) => `${JSON.stringify(one)}\n`).join(''));
-  return readFileSync(file, 'utf8')
-    .split('\n')
-    .filter((line) => line !== '')
-    .map((line) => JSON.parse(line) as ClosingResult);
 }
 
 /** Every job by one worker or another, as many as the machine has cores; the first failure ends the campaign with its message. */
-async function all<Job, Result>(list: readonly Job[], script: URL): Promise<readonly Result[]> {
+async function all<Job, Result>(
+  list: readonly Job[],
+  script: URL,
+  done: (result: Result) => void = () => undefined,
+): Promise<readonly Result[]> {
   const results: Result[] = [];
   let next = 0;
   await Promise.all(
@@ -222,7 +225,9 @@ async function all<Job, Result>(list: readonly Job[], script: URL): Promise<read
       while (next < list.length) {
         const job = list[next] as Job;
         next += 1;
-        results.push(await answer<Job, Result>(worker, job));
+        const result = await answer<Job, Result>(worker, job);
+        done(result);
+        results.push(result);
       }
       await worker.terminate();
     }),

@@ -126,8 +126,8 @@ describe('a closing check', () => {
     expect(first.effort).toBeLessThan(0.5 * effort);
   });
 
-  it('names pairs of faults that undo each other', () => {
-    const pairs = close([]).cannotSee.find(({ title }) => /undo each other/.test(title));
+  it('names pairs of faults that hide each other', () => {
+    const pairs = close([]).cannotSee.find(({ title }) => /hide each other/.test(title));
     expect(pairs?.places.join('\n')).toMatch(
       /magnet of .* is the other way up.* leads of .* are the wrong way round/,
     );

@@ -2,7 +2,7 @@
 export interface CoverColumn {
   readonly cost: number;
   readonly entries: readonly (readonly [row: number, share: number])[];
-  /** Columns of one bundle, the same reading taken again, are also tried all at once. */
+  /** Columns of one bundle are the same reading taken again: the second is only taken after the first. They are also tried all at once. */
   readonly bundle?: number;
 }
 
@@ -28,6 +28,23 @@ export function cover(
       filled[row] = (filled[row] as number) + sign * share;
   };
   for (const at of kept) add(at, 1);
+  const all = bundled(columns);
+  const [first, before, after] = [
+    new Map<number, number>(),
+    new Map<number, number>(),
+    new Map<number, number>(),
+  ];
+  for (const bundle of all)
+    bundle.forEach((at, time) => {
+      first.set(at, bundle[0] as number);
+      if (time === 0) return;
+      before.set(at, bundle[time - 1] as number);
+      after.set(bundle[time - 1] as number, at);
+    });
+  const isNext = (at: number): boolean => {
+    const earlier = before.get(at);
+    return !chosen.has(at) && (earlier === undefined || chosen.has(earlier));
+  };
   const gain = ({ entries }: CoverColumn): number => {
     let sum = 0;
     for (const [row, share] of entries) {
@@ -37,27 +54,31 @@ export function cover(
     return sum;
   };
   // What a column brings only falls as others come in: a worth once reckoned bounds the later ones, so only the best is reckoned anew.
-  const worth = columns.map((column) => gain(column) / column.cost);
+  const bundles = useful(columns, all);
+  const tried = bundles.flat();
+  const worth = Float64Array.from(columns, (column) => gain(column) / column.cost);
   for (;;) {
-    let best = -1;
-    worth.forEach((rate, at) => {
-      if (rate > 1e-12 && rate > (worth[best] ?? 0) && !chosen.has(at)) best = at;
-    });
+    let [best, most] = [-1, 1e-12];
+    for (const at of tried) {
+      const rate = worth[at] as number;
+      if (rate > most && isNext(at)) [best, most] = [at, rate];
+    }
     if (best < 0) break;
     const column = columns[best] as CoverColumn;
     const now = gain(column) / column.cost;
-    if (now < (worth[best] as number)) worth[best] = now;
+    if (now < most) worth[best] = now;
     else add(best, 1);
   }
+  const costOfFirst = (at: number) => columns[first.get(at) ?? at]?.cost as number;
   const dearestFirst = () =>
     [...chosen]
       .filter((at) => !kept.includes(at))
-      .sort((x, y) => (columns[y] as CoverColumn).cost - (columns[x] as CoverColumn).cost);
+      .sort((x, y) => costOfFirst(y) - costOfFirst(x) || y - x);
   /** Takes out what is needless, and says what. */
   const cut = (candidates: readonly number[]): readonly number[] => {
     const out: number[] = [];
     for (const at of candidates) {
-      if (kept.includes(at)) continue;
+      if (kept.includes(at) || chosen.has(after.get(at) ?? -1)) continue;
       const needless = (columns[at] as CoverColumn).entries.every(
         ([row, share]) => (filled[row] as number) - share >= (needs[row] as number) - SLACK,
       );
@@ -70,7 +91,6 @@ export function cover(
   cut(dearestFirst());
   const costOf = (list: readonly number[]) =>
     list.reduce((sum, at) => sum + (columns[at] as CoverColumn).cost, 0);
-  const bundles = bundled(columns);
   for (let pass = 0; pass < PASSES; pass += 1) {
     let better = false;
     for (const all of bundles) {
@@ -79,7 +99,10 @@ export function cover(
       for (const incoming of more.length > 1 ? [more.slice(0, 1), more] : [more]) {
         if (incoming.length === 0 || incoming.some((at) => chosen.has(at))) continue;
         for (const at of incoming) add(at, 1);
-        const out = cut([...dearestFirst().filter((at) => !incoming.includes(at)), ...incoming]);
+        const out = cut([
+          ...dearestFirst().filter((at) => !incoming.includes(at)),
+          ...[...incoming].reverse(),
+        ]);
         const gained = costOf(out) - costOf(incoming);
         if (gained > SLACK) {
           better = true;
@@ -103,9 +126,39 @@ function bundled(columns: readonly CoverColumn[]): readonly (readonly number[])[
   columns.forEach(({ bundle, entries }, at) => {
     if (entries.length === 0) return;
     const key = bundle ?? -1 - at;
-    found.set(key, [...(found.get(key) ?? []), at]);
+    const list = found.get(key);
+    if (list) list.push(at);
+    else found.set(key, [at]);
   });
   return [...found.values()];
+}
+
+/**
+ * Bundles that a cover could need: of those that bring the same, the cheapest until their shares fill every row by themselves. A wire may
+ * be moved at any of a thousand pairs of points and speak of the same joints.
+ */
+function useful(
+  columns: readonly CoverColumn[],
+  bundles: readonly (readonly number[])[],
+): readonly (readonly number[])[] {
+  const alike = new Map<string, (readonly number[])[]>();
+  for (const bundle of bundles) {
+    const name = bundle
+      .map((at) => columns[at]?.entries.map(([row, share]) => `${row}:${share.toFixed(9)}`).join())
+      .join(';');
+    const list = alike.get(name);
+    if (list) list.push(bundle);
+    else alike.set(name, [bundle]);
+  }
+  const costOf = ([at]: readonly number[]) => columns[at as number]?.cost as number;
+  return [...alike.values()].flatMap((list) => {
+    const [bundle] = list as [readonly number[]];
+    const least = columns[bundle[0] as number]?.entries.reduce(
+      (so, [, share]) => Math.min(so, share),
+      1,
+    ) as number;
+    return list.sort((x, y) => costOf(x) - costOf(y)).slice(0, Math.ceil(1 / least - SLACK));
+  });
 }
 
 /** Shares are sums of logarithms: rounding may cost a row its last billionth. */

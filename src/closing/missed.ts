@@ -2,7 +2,7 @@ import type { Hypothesis } from '../diagnosis/hypothesis.ts';
 import type { Predictor } from '../diagnosis/predictor.ts';
 import type { Chosen } from './choose.ts';
 import type { Showable } from './faults-shown.ts';
-import { apartBy, type Column, isMoving, type Row, rowsOf } from './table.ts';
+import { apartBy, byFigures, type Column, isMoving, type Row, rowsOf } from './table.ts';
 import { Together, wordsShow } from './together.ts';
 
 /**
@@ -17,7 +17,7 @@ export function missedSizes(
   figures: readonly Column[],
 ): readonly Row[] {
   const columns = [...chosen.keys()];
-  const read = columns.filter(({ figure }) => figure);
+  const read = columns.filter(byFigures);
   const list = new Together(columns, predictor.deviations(healthy));
   const missed = ladders
     .flatMap(({ ladder, hidden }) => ladder.slice(hidden))

@@ -6,7 +6,7 @@ import type { Predictor } from '../diagnosis/predictor.ts';
 import { View } from '../readings/view.ts';
 import type { Chosen } from './choose.ts';
 import { type Showable, timesOf } from './faults-shown.ts';
-import { apartBy, type Column, type Row, rowsOf } from './table.ts';
+import { apartBy, byFigures, type Column, type Row, rowsOf } from './table.ts';
 import { Together, wordsShow } from './together.ts';
 
 /** Pairs of faults of which a list shows neither. */
@@ -24,7 +24,7 @@ interface One {
   readonly apart: Row['apart'];
   /** Columns by their place in the list: of which the figure alone shows it, and which it changes at all. */
   readonly speaks: readonly boolean[];
-  readonly touches: readonly boolean[];
+  touches(at: number): boolean;
   readonly by: 'figures' | 'words' | 'nothing';
   /** The guitar with this fault, and without any, at rest. */
   readonly view: View;
@@ -49,6 +49,7 @@ export function hiddenPairs(
 ): Pairs {
   const deviations = predictor.deviations(healthy);
   const columns = [...chosen.keys()];
+  const read = columns.filter(byFigures);
   const rest = restingSetting(predictor.layout.circuit);
   const intended = new View(predictor.layout, rest, []);
   const list = new Together(columns, deviations);
@@ -65,9 +66,9 @@ export function hiddenPairs(
     const hypothesis = pair(both[0].hypothesis, both[1].hypothesis, count);
     const now = parted(hypothesis, columns);
     if (list.shows(now) || wordsShow(now, chosen)) continue;
-    const byFigures = parted(hypothesis, allowed.figures);
-    if (all.shows(byFigures)) {
-      figures.push(byFigures);
+    const figured = parted(hypothesis, allowed.figures);
+    if (all.shows(figured)) {
+      figures.push(figured);
       continue;
     }
     const byWords = parted(hypothesis, allowed.words);
@@ -90,18 +91,19 @@ export function hiddenPairs(
     return found;
   }
 
+  /** How it sounds is worked out only where that is needed. */
   function oneOf(hypothesis: Hypothesis): One {
-    const one = parted(hypothesis, columns);
+    const one = parted(hypothesis, read);
     const speaks = columns.map((column) => one.apart.get(column)?.alone ?? false);
     return {
       hypothesis,
       apart: one.apart,
       speaks,
-      touches: columns.map((column) => one.apart.has(column)),
+      touches: (at) => parted(hypothesis, columns.slice(at, at + 1)).apart.size > 0,
       by:
         speaks.includes(true) || list.shows(one)
           ? 'figures'
-          : wordsShow(one, chosen)
+          : wordsShow(parted(hypothesis, columns), chosen)
             ? 'words'
             : 'nothing',
       view: new View(predictor.layout, rest, hypothesis.edits),
@@ -167,6 +169,6 @@ function matters(x: One, y: One): boolean {
 function clear(x: One, y: One): boolean {
   if (matters(x, y) || matters(y, x)) return false;
   if (x.by === 'figures' && x.speaks.includes(true))
-    return x.speaks.some((speaks, at) => speaks && !y.touches[at]);
-  return x.by !== 'nothing' && !x.touches.some((touches, at) => touches && y.touches[at]);
+    return x.speaks.some((speaks, at) => speaks && !y.touches(at));
+  return x.by !== 'nothing' && !x.speaks.some((_, at) => x.touches(at) && y.touches(at));
 }

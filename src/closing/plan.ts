@@ -14,7 +14,7 @@ import { lowerBound } from './lower-bound.ts';
 import { inOrder, secondsOf } from './order.ts';
 import { settle } from './settle.ts';
 import { always, closingAsks, type Stage } from './stage.ts';
-import { type Column, columnsOf } from './table.ts';
+import { byFigures, type Column, columnsOf } from './table.ts';
 
 /** One reading of the list, and how often it is taken. */
 export interface PlanItem {
@@ -101,7 +101,7 @@ export function planOf(from: ClosingBench, stage: Stage, refused: readonly Ask[]
   }
   const allowed = columns.filter(({ key }) => !without.has(key));
   const kinds = {
-    figures: allowed.filter(({ ask }) => ask.kind === 'ohms' || ask.kind === 'turn'),
+    figures: allowed.filter(byFigures),
     words: allowed.filter(({ ask }) => ask.kind !== 'ohms'),
   };
   const last = allowed.filter(({ ask }) => always(ask));

@@ -1,7 +1,7 @@
 import type { Hypothesis } from '../diagnosis/hypothesis.ts';
 import type { Predictor } from '../diagnosis/predictor.ts';
 import { type Choice, type Chosen, choose } from './choose.ts';
-import { type Showable, showable } from './faults-shown.ts';
+import { Claims, type Showable } from './faults-shown.ts';
 import { missedSizes } from './missed.ts';
 import { hiddenPairs } from './pairs.ts';
 import type { Column, Row } from './table.ts';
@@ -34,6 +34,7 @@ export function settle(
   const deviations = predictor.deviations(healthy);
   const beyond = new Set<Hypothesis>();
   const more: { readonly figures: Row[]; readonly words: Row[] } = { figures: [], words: [] };
+  const showable = new Claims(predictor, healthy, singles.slice(1), kinds);
   let shown = claims();
   let { chosen, left } = chosenNow();
   for (let round = 1; round < ROUNDS; round += 1) {
@@ -59,7 +60,7 @@ export function settle(
   };
 
   function claims(): Showable {
-    const all = showable(predictor, healthy, singles.slice(1), kinds, beyond);
+    const all = showable.without(beyond);
     return {
       ...all,
       figures: without([...all.figures, ...more.figures], beyond),

@@ -19,6 +19,9 @@ export interface Column {
   readonly singles: (Apart | null | undefined)[];
 }
 
+/** Whether it is read in ohms; where a healthy guitar is over-range there is no figure, and a faulty one may bring one. */
+export const byFigures = ({ ask }: Column): boolean => ask.kind === 'ohms' || ask.kind === 'turn';
+
 /** Faults, in one size each, that none of the columns tells from each other. */
 export interface Row {
   readonly members: readonly Hypothesis[];

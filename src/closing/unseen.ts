@@ -32,7 +32,7 @@ export function cannotSee({ ladders, pairs }: Shown): readonly Hidden[] {
   );
   return [
     ...[...found].map(([title, places]) => ({ title, places: [...places] })),
-    ...(both.length > 0 ? [{ title: closingWords().twoThatUndoEachOther, places: both }] : []),
+    ...(both.length > 0 ? [{ title: closingWords().twoThatHideEachOther, places: both }] : []),
   ];
 }
 

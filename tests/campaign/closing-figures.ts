@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { ClosingResult } from './closing.ts';
 import { shareOf } from './share.ts';
 
@@ -8,6 +9,13 @@ const mean = (values: readonly number[]): number | null =>
 const lists = (results: readonly ClosingResult[]) => [
   ...new Map(results.map((one) => [one.wiring, one])).values(),
 ];
+
+/** What campaigns with --add have left in a file: a line of JSON each. */
+export const keptIn = (file: string): readonly ClosingResult[] =>
+  readFileSync(file, 'utf8')
+    .split('\n')
+    .filter((line) => line !== '')
+    .map((line) => JSON.parse(line) as ClosingResult);
 
 /** What `npm run campaign -- --flow closing` prints. Shares are of the guitars with that trouble, each with its 95 % interval. */
 export function closingFigures(results: readonly ClosingResult[]) {

@@ -22,6 +22,8 @@ export interface ClosingOptions {
 
 export interface ClosingResult {
   readonly wiring: string;
+  readonly stage: Stage;
+  readonly seed: number;
   readonly trouble: Trouble;
   /** The faults in words. */
   readonly faults: readonly string[];
@@ -81,6 +83,8 @@ export function close({
   }
   return {
     wiring,
+    stage,
+    seed,
     trouble,
     faults: faults.flatMap((hypothesis) => hypothesis.faults.map(({ sentence }) => sentence)),
     state: closing.state,

@@ -31,7 +31,7 @@ const closing = {
     turned: 'A switch mounted the wrong way round',
   },
   fault: 'A fault',
-  twoThatUndoEachOther: 'Two faults that undo each other',
+  twoThatHideEachOther: 'Two faults that hide each other',
   whileOther: (one: string, other: string) => `${one}, while ${other}`,
   upToAbout: (kind: string, ohms: string) => `${kind} up to about ${ohms}`,
   ofAboutOrMore: (kind: string, ohms: string) => `${kind} of about ${ohms} or more`,

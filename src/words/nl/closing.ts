@@ -30,7 +30,7 @@ export const closing: ReturnType<typeof English> = {
     turned: 'Een verkeerd om gemonteerde schakelaar',
   },
   fault: 'Een fout',
-  twoThatUndoEachOther: 'Twee fouten die elkaar opheffen',
+  twoThatHideEachOther: 'Twee fouten die elkaar verbergen',
   whileOther: (one: string, other: string) => `${one}, terwijl ${other}`,
   upToAbout: (kind, ohms) => `${kind} tot ongeveer ${ohms}`,
   ofAboutOrMore: (kind, ohms) => `${kind} van ongeveer ${ohms} of meer`,
