@@ -64,6 +64,7 @@ const part = byKind({
     midShare: number(() => notebookWords().aShare, 1e-6, 1 - 1e-6),
     role: oneOf('volume', 'tone', 'other'),
     'noLoad?': yesOrNo,
+    'leftHanded?': yesOrNo,
   }),
   switch: object({
     kind: oneOf('switch'),

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { startingWirings } from '../circuit/catalog/index.ts';
+import { modifications } from '../circuit/catalog/modifications/index.ts';
 import type { Circuit } from '../circuit/circuit.ts';
 import type { Pot } from '../circuit/parts/part.ts';
 import { ohms } from '../circuit/units.ts';
@@ -51,6 +53,35 @@ describe('the peak while a volume turns', () => {
     const guitar = new Guitar('one-humbucker-one-knob', withTaper('reverse-audio', 0.15, 500e3));
     expect(Math.abs(peak(guitar) / law(500e3, 8600) - 1)).toBeLessThan(0.001);
   });
+});
+
+describe('left-handed pots', () => {
+  const mirrored = modifications.find(({ id }) => id === 'left-handed-pots')!;
+  const leftHanded = (circuit: Circuit): Circuit =>
+    mirrored.apply(circuit, mirrored.applies(circuit)[0]!, {});
+  // A guitar in a mirror is the same guitar: nothing that is read at its jack may change.
+  it.each(startingWirings.map(({ id }) => id))(
+    'read at the jack of %s as the usual ones, at each figure and while they turn',
+    (id) => {
+      const [usual, other] = [new Guitar(id), new Guitar(id, leftHanded)];
+      for (const { id: pot, kind } of usual.circuit.parts) {
+        if (kind !== 'pot') continue;
+        for (const figure of [0, 2.5, 5, 7, 10]) {
+          const [one, two] = [usual, other].map((guitar) =>
+            guitar.jack(guitar.at(undefined, { [pot]: figure })),
+          );
+          if (typeof one !== 'number') expect(two).toBe(one);
+          else expect(Number(two) / one).toBeCloseTo(1, 9);
+        }
+        const [one, two] = [usual, other].map((guitar) => guitar.predict(turn(guitar, pot)));
+        expect(two?.[0]).toEqual(one?.[0]);
+        const [first, second] = [one?.[1], two?.[1]];
+        if (first?.type !== 'level' || second?.type !== 'level')
+          expect(second?.type).toBe(first?.type);
+        else expect(second.ohms / first.ohms).toBeCloseTo(1, 4);
+      }
+    },
+  );
 });
 
 describe('how it goes while a knob turns', () => {

@@ -10,7 +10,7 @@ import type { ReadingKind } from './kind.ts';
 import { levelOf, logShown } from './level.ts';
 import { ohmsText, probesText } from './words.ts';
 
-/** Knob figures looked at first: the ends, and half a track of a reverse audio (3), a linear (5) and an audio taper (7), where a wiper's peak lies. */
+/** Knob figures looked at first: the ends, and half a track of a reverse audio (3), a linear (5) and an audio taper (7), where a wiper's peak lies; of a left-handed one the same. */
 const STEPS = [0, 3, 5, 7, 10];
 
 interface Step {
@@ -57,7 +57,7 @@ function vertexOf(pot: Pot, steps: readonly Step[], highest: number): number | n
   const bend = (after - before) / (x2 - x0);
   if (!(bend < 0)) return null;
   const share = Math.round(GRAIN * ((x0 + x1) / 2 - before / (2 * bend))) / GRAIN;
-  return share > x0 && share < x2 ? share : null;
+  return (share - x0) * (share - x2) < 0 ? share : null;
 }
 
 const isWorn = (edits: readonly Edit[], pot: PartId): boolean =>

@@ -2,7 +2,8 @@ import type { Pot } from '../../src/circuit/parts/part.ts';
 
 /** Share of the track between lug 1 and the wiper, 0..1, at a knob figure of 0..10. */
 export function shareAt(pot: Pot, knob: number): number {
-  const turn = knob / 10;
+  // A left-handed knob stands at its 10 with the shaft turned all the way counter-clockwise.
+  const turn = pot.leftHanded ? (10 - knob) / 10 : knob / 10;
   const audio = (t: number) =>
     t <= 0.5 ? 2 * t * pot.midShare : pot.midShare + (2 * t - 1) * (1 - pot.midShare);
   switch (pot.taper) {

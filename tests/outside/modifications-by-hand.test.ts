@@ -204,6 +204,24 @@ describe('a no-load tone pot', () => {
   });
 });
 
+describe('left-handed pots', () => {
+  const circuit = changed(two, ['left-handed-pots', 'pots']);
+  it('stand at 10 on lug 1, at 0 on lug 3, and hold the audio sweep from lug 3', () => {
+    const volume = (knob: number, end: '1' | '3') =>
+      read(circuit, { selector: 'neck', knobs: { volume: knob } }, 'volume.2', `volume.${end}`);
+    // The other way round goes through the rest of the track and the pickup between its ends.
+    expect(volume(10, '1')).toBeCloseTo(parallel(STOP, 500e3 - STOP + NECK), 4);
+    expect(volume(0, '3')).toBeCloseTo(parallel(STOP, 500e3 - STOP + NECK), 4);
+    // Audio taper: 15 % of the track at half turn.
+    const short = STOP + 0.15 * (500e3 - 2 * STOP);
+    expect(volume(5, '3')).toBeCloseTo(parallel(short, 500e3 - short + NECK), 2);
+  });
+  it('read at the jack what the usual ones read', () => {
+    expect(read(circuit, { selector: 'bridge' })).toBeCloseTo(atTen(BRIDGE, 500e3), 4);
+    expect(read(circuit, { selector: 'neck' })).toBeCloseTo(atTen(NECK, 500e3), 4);
+  });
+});
+
 describe('a ground wire of its own', () => {
   const singles = 'two-singles-three-position';
   const circuit = changed(

@@ -9,16 +9,19 @@ const colourOf = (moved: boolean) => (moved ? COPPER : INK);
 /** A knob from the front with its pointer at a figure 0..10; a carried switch shows as an arrow beside it. */
 export function KnobFigure({
   figure,
+  leftHanded,
   moved,
   pull,
 }: {
   figure: number;
+  leftHanded: boolean;
   moved: boolean;
   pull?: { at: number; moved: boolean } | undefined;
 }) {
   const c = point(pull ? 17 : 22, 19);
-  const tip = along(c, heading(knobDegrees(figure)), 10.5);
-  const hub = along(c, heading(knobDegrees(figure)), 2);
+  const pointer = heading(knobDegrees(figure, leftHanded));
+  const tip = along(c, pointer, 10.5);
+  const hub = along(c, pointer, 2);
   const up = pull && pull.at > 0;
   return (
     <svg aria-hidden="true" viewBox={`0 0 44 ${HEIGHT}`} width={44} height={HEIGHT} fill="none">

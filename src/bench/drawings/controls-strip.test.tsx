@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { threeSinglesFivePosition } from '../../circuit/catalog/three-singles-five-position.ts';
 import { twoHumbuckersFourKnobs } from '../../circuit/catalog/two-humbuckers-four-knobs.ts';
 import type { Circuit, Setting } from '../../circuit/circuit.ts';
+import type { Pot } from '../../circuit/parts/part.ts';
+import { trackShare } from '../../circuit/parts/pot.ts';
 import { restingSetting, withKnob } from '../../circuit/setting.ts';
 import { controlItems } from './control-items.ts';
 import { ControlsStrip } from './controls-strip.tsx';
@@ -81,5 +83,24 @@ describe('a knob from the front', () => {
     expect(five!.y).toBeCloseTo(-1, 10);
     expect(ten!.x).toBeGreaterThan(0);
     expect(ten!.y).toBeGreaterThan(0);
+  });
+
+  it('of a left-handed pot points to the lower left at 10, where the circuit has its wiper on lug 1', () => {
+    const pot: Pot = {
+      ...(three.parts.find(({ kind }) => kind === 'pot') as Pot),
+      leftHanded: true,
+    };
+    const ten = along(c, heading(knobDegrees(10, true)), 1);
+    expect(ten.x).toBeLessThan(0);
+    expect(ten.y).toBeGreaterThan(0);
+    expect(trackShare(pot, 10)).toBe(0);
+    const circuit = { ...three, parts: three.parts.map((one) => (one.id === pot.id ? pot : one)) };
+    const pointers = (setting: Setting, of: Circuit) =>
+      findAll(
+        shown(<ControlsStrip circuit={of} setting={setting} previous={null} />),
+        ({ tag, props }) => tag === 'path' && props['stroke-width'] === 3,
+      ).map(({ props }) => props['d']);
+    // At 10 it stands as the usual one does at 0.
+    expect(pointers(rest, circuit)).toEqual(pointers(withKnob(rest, pot.id, 0), three));
   });
 });

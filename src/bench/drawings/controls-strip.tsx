@@ -54,7 +54,12 @@ function Control({ item, leftHanded }: { item: ControlItem; leftHanded: boolean 
           moved={item.moved}
           second={item.pull && { text: item.pull.title, moved: item.pull.moved }}
         >
-          <KnobFigure figure={item.figure} moved={item.moved} pull={item.pull} />
+          <KnobFigure
+            figure={item.figure}
+            leftHanded={item.pot.leftHanded === true}
+            moved={item.moved}
+            pull={item.pull}
+          />
         </Cell>
       );
     case 'switch': {

@@ -7,7 +7,8 @@ import { KnobView, PluggedView } from './views.tsx';
 
 /** One panel's drawing in its own coordinates: light wiring first, then the asked lugs, tools and probes on top. */
 export function PanelDrawing({ panel }: { panel: Panel }) {
-  if (panel.view === 'knob') return <KnobView frame={panel.frame} />;
+  if (panel.view === 'knob')
+    return <KnobView frame={panel.frame} leftHanded={panel.leftHandedKnob} />;
   if (panel.view === 'plugged') return <PluggedView frame={panel.frame} />;
   const { portrait, stubs, probes, marks } = panel;
   const strings = marks.some((mark) => mark.kind === 'steel');

@@ -33,6 +33,8 @@ export interface Panel {
   readonly head: 'above' | 'beside';
   /** Seen from the other side of the bench. */
   readonly turned: boolean;
+  /** A knob whose figures run counter-clockwise. */
+  readonly leftHandedKnob: boolean;
   readonly portrait: Portrait;
   readonly stubs: Stubs;
   /** Lugs to be drawn strong. */
@@ -107,7 +109,9 @@ export function panelOf(
 ): Panel {
   // A plug in the hand lies as it is held.
   const turned = lie.turned && !plan.plug;
-  const base = { key: plan.subject.key, view: plan.view, frame, head, turned };
+  const [first] = plan.subject.parts;
+  const leftHandedKnob = first?.kind === 'pot' && first.leftHanded === true;
+  const base = { key: plan.subject.key, view: plan.view, frame, head, turned, leftHandedKnob };
   const nothing = {
     stubs: emptyStubs,
     asked: new Set<LugRef>(),
@@ -115,7 +119,6 @@ export function panelOf(
     onWire: [],
     marks: [],
   };
-  const first = plan.subject.parts[0];
   if (plan.view !== 'part') {
     const knob = plan.view === 'knob';
     const portrait: Portrait = {

@@ -3,23 +3,28 @@ import { along, heading, point } from './geometry.ts';
 import type { Frame } from './portrait.ts';
 import { COPPER, INK, LINE, PAPER, SOFT, STROKE, TEXT } from './theme.ts';
 
-/** Degrees on the screen of a knob figure 0..10: 0 at lower left, 10 at lower right, clockwise, as seen from the front. */
-export const knobDegrees = (figure: number): number => 135 + (270 * figure) / 10;
+/**
+ * Degrees on the screen of a knob figure 0..10, as seen from the front: 0 at lower left, 10 at lower right, clockwise; on a left-handed
+ * pot 0 at lower right, 10 at lower left, counter-clockwise.
+ */
+export const knobDegrees = (figure: number, leftHanded = false): number =>
+  135 + 27 * (leftHanded ? 10 - figure : figure);
 
 /** A knob from the front, to be turned from 0 to 10 while the reading is watched. */
-export function KnobView({ frame }: { frame: Frame }) {
+export function KnobView({ frame, leftHanded }: { frame: Frame; leftHanded: boolean }) {
+  const at = (figure: number) => heading(knobDegrees(figure, leftHanded));
   const c = point(frame.w / 2, frame.h / 2 - 8);
   const r = 36 * frame.scale;
   const arc = r + 17;
-  const a = along(c, heading(knobDegrees(0.4)), arc);
-  const b = along(c, heading(knobDegrees(9.4)), arc);
-  const tip = heading(knobDegrees(9.4) + 90);
-  const side = heading(knobDegrees(9.4));
+  const a = along(c, at(0.4), arc);
+  const b = along(c, at(9.4), arc);
+  const tip = heading(knobDegrees(9.4, leftHanded) + (leftHanded ? -90 : 90));
+  const side = at(9.4);
   const back = along(b, tip, -9);
   const barb = (sign: 1 | -1) => along(back, side, sign * 7);
   const head = along(b, tip, 4);
-  const figure = (n: 0 | 10) => along(c, heading(knobDegrees(n)), arc + 15);
-  const pointer = along(c, heading(knobDegrees(0)), r - 7);
+  const figure = (n: 0 | 10) => along(c, at(n), arc + 15);
+  const pointer = along(c, at(0), r - 7);
   return (
     <g fill="none" stroke-linecap="round" stroke-linejoin="round">
       <circle cx={c.x} cy={c.y} r={r} fill={PAPER} stroke={INK} stroke-width={2.25} />
@@ -30,8 +35,8 @@ export function KnobView({ frame }: { frame: Frame }) {
         stroke-width={STROKE.strong}
       />
       {Array.from({ length: 11 }, (_, n) => {
-        const from = along(c, heading(knobDegrees(n)), r + 4);
-        const to = along(c, heading(knobDegrees(n)), r + 9);
+        const from = along(c, at(n), r + 4);
+        const to = along(c, at(n), r + 9);
         return (
           <path
             key={n}
@@ -42,7 +47,7 @@ export function KnobView({ frame }: { frame: Frame }) {
         );
       })}
       <g stroke={COPPER} stroke-width={STROKE.strong}>
-        <path d={`M${a.x} ${a.y}A${arc} ${arc} 0 1 1 ${b.x} ${b.y}`} />
+        <path d={`M${a.x} ${a.y}A${arc} ${arc} 0 1 ${leftHanded ? 0 : 1} ${b.x} ${b.y}`} />
         <path d={`M${barb(1).x} ${barb(1).y}L${head.x} ${head.y}L${barb(-1).x} ${barb(-1).y}`} />
       </g>
       <g font-size={TEXT.title} font-weight={700} fill={INK} text-anchor="middle">

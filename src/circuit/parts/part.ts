@@ -38,7 +38,8 @@ export interface Coil extends PartBase {
 
 /**
  * `midShare`: share of the track between lug 1 and the wiper at half turn of an audio taper. `noLoad`: at 10 the wiper stands on an
- * insulated piece of the track and is joined to nothing.
+ * insulated piece of the track and is joined to nothing. `leftHanded`: its figures run the other way, 10 is at the counter-clockwise
+ * end; the lugs are counted as on any pot.
  */
 export interface Pot extends PartBase {
   readonly kind: 'pot';
@@ -47,6 +48,7 @@ export interface Pot extends PartBase {
   readonly midShare: number;
   readonly role: 'volume' | 'tone' | 'other';
   readonly noLoad?: boolean;
+  readonly leftHanded?: boolean;
 }
 
 export interface SwitchPosition {

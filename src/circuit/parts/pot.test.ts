@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { restingSetting } from '../setting.ts';
 import { ohms } from '../units.ts';
 import type { Pot } from './part.ts';
-import { END_OHMS, pot, scaledTrack, trackShare } from './pot.ts';
+import { END_OHMS, knobAt, pot, scaledTrack, trackShare } from './pot.ts';
 
 const made = (taper: Pot['taper'], midShare = 0.15): Pot => ({
   kind: 'pot',
@@ -51,6 +51,19 @@ describe('a taper', () => {
       expect(shares.at(-1)).toBeCloseTo(1, 12);
       for (let at = 1; at < shares.length; at += 1)
         expect(shares[at]).toBeGreaterThan(shares[at - 1]!);
+    },
+  );
+
+  it.each(['linear', 'audio', 'reverse-audio'] as const)(
+    '%s of a left-handed pot stands at lug 1, the counter-clockwise end, at 10, and a figure is found again',
+    (taper) => {
+      const part: Pot = { ...made(taper), leftHanded: true };
+      expect(lower(part, 10)).toBeCloseTo(END_OHMS, 9);
+      expect(upper(part, 0)).toBeCloseTo(END_OHMS, 9);
+      for (const figure of figures) {
+        expect(trackShare(part, figure)).toBeCloseTo(trackShare(made(taper), 10 - figure), 12);
+        expect(knobAt(part, trackShare(part, figure))).toBeCloseTo(figure, 9);
+      }
     },
   );
 

@@ -8,9 +8,16 @@ import { checkValue, expectedValue } from './value.ts';
 /** Ohms that stay between the wiper and an end lug at the end stop: 1 to 100 in the trade (common practice, no source). */
 export const END_OHMS = 10;
 
+/** A figure of the knob as a share of the clockwise turn, and back: a left-handed knob counts the other way. */
+const clockwise = ({ leftHanded }: Pick<Pot, 'leftHanded'>, turn: number): number =>
+  leftHanded ? 1 - turn : turn;
+
+/** What `trackShare` needs to know of a pot. */
+type Track = Pick<Pot, 'taper' | 'midShare' | 'leftHanded'>;
+
 /** Share of the track between lug 1 and the wiper, 0..1, for a knob figure 0..10. Audio tapers run in two straight segments through half turn. */
-export function trackShare(pot: Pick<Pot, 'taper' | 'midShare'>, knob: number): number {
-  const turn = Math.min(1, Math.max(0, knob / 10));
+export function trackShare(pot: Track, knob: number): number {
+  const turn = clockwise(pot, Math.min(1, Math.max(0, knob / 10)));
   const audio = (t: number) =>
     t <= 0.5 ? 2 * t * pot.midShare : pot.midShare + (2 * t - 1) * (1 - pot.midShare);
   if (pot.taper === 'linear') return turn;
@@ -18,13 +25,14 @@ export function trackShare(pot: Pick<Pot, 'taper' | 'midShare'>, knob: number): 
 }
 
 /** The knob figure at which `trackShare` is this: its inverse. */
-export function knobAt(pot: Pick<Pot, 'taper' | 'midShare'>, share: number): number {
+export function knobAt(pot: Track, share: number): number {
   const audio = (s: number) =>
     s <= pot.midShare
       ? s / (2 * pot.midShare)
       : 0.5 + (s - pot.midShare) / (2 * (1 - pot.midShare));
-  if (pot.taper === 'linear') return 10 * share;
-  return 10 * (pot.taper === 'audio' ? audio(share) : 1 - audio(1 - share));
+  const turn =
+    pot.taper === 'linear' ? share : pot.taper === 'audio' ? audio(share) : 1 - audio(1 - share);
+  return 10 * clockwise(pot, turn);
 }
 
 /** Whether the wiper is off the track: only the last degree of a no-load pot's turn (common practice, no source). */

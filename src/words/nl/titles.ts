@@ -68,6 +68,12 @@ export const titles: Readonly<Record<string, string>> = {
   audio: 'audio',
   linear: 'lineair',
   'reverse audio': 'omgekeerd audio',
+  'Left-handed pots': 'Linkshandige potmeters',
+  'Every knob counts the other way: 10 is fully counter-clockwise, with lugs 1 and 3 exchanged and the taper reversed.':
+    'Elke knop telt andersom: 10 is helemaal linksom, met lippen 1 en 3 verwisseld en het verloop omgekeerd.',
+  'every pot': 'elke potmeter',
+  'left-handed pots': 'linkshandige potmeters',
+  'A pot of this guitar is left-handed already.': 'Een potmeter van deze gitaar is al linkshandig.',
   'No-load tone pot': 'Toonpotmeter zonder belasting',
   'At 10 the tone leaves its track and takes nothing away: as bright as with no tone at all.':
     'Op 10 verlaat de toon zijn baan en neemt niets weg: zo helder als zonder toonregeling.',

@@ -29,6 +29,7 @@ const places: Record<string, Record<string, readonly string[]>> = {
     'split-both': ['neckPickup-bridgePickup'],
     'phase-of-coil': ['neckScrew', 'neckSlug', 'bridgeScrew', 'bridgeSlug'],
     'kill-button': ['jack'],
+    'left-handed-pots': ['pots'],
   },
   'two-singles-three-position': {
     'pot-value': ['volume', 'tone'],
@@ -44,6 +45,7 @@ const places: Record<string, Record<string, readonly string[]>> = {
     'pickups-in-series': ['bridgePickup-neckPickup'],
     'phase-of-pickup': ['bridgePickup', 'neckPickup'],
     'kill-button': ['jack'],
+    'left-handed-pots': ['pots'],
   },
   'one-three-conductor-humbucker': {
     'pot-value': ['volume', 'tone'],
@@ -59,6 +61,7 @@ const places: Record<string, Record<string, readonly string[]>> = {
     'swept-split': ['bridgePickup'],
     'phase-of-coil': ['bridgeScrew', 'bridgeSlug'],
     'kill-button': ['jack'],
+    'left-handed-pots': ['pots'],
   },
   'four-strings-two-singles': {
     'pot-value': ['neckVolume', 'bridgeVolume', 'tone'],
@@ -72,6 +75,7 @@ const places: Record<string, Record<string, readonly string[]>> = {
     'pickups-in-series': ['neckPickup-bridgePickup'],
     'phase-of-pickup': ['neckPickup', 'bridgePickup'],
     'kill-button': ['jack'],
+    'left-handed-pots': ['pots'],
   },
 };
 

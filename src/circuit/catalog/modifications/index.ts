@@ -5,6 +5,7 @@ import { blend } from './blend.ts';
 import { coilSplit } from './coil-split.ts';
 import { independentVolumes } from './independent-volumes.ts';
 import { killButton } from './kill-button.ts';
+import { leftHandedPots } from './left-handed-pots.ts';
 import { masterTone } from './master-tone.ts';
 import { masterVolume } from './master-volume.ts';
 import type { Modification } from './modification.ts';
@@ -24,7 +25,8 @@ import { trebleBleed } from './treble-bleed.ts';
 
 /**
  * In the order in which they are put on: from the controls inward to the single coil, so that each takes hold of
- * leads that nothing further in has moved. The kill button is last: it stays across the jack.
+ * leads that nothing further in has moved. The kill button stays across the jack. Left-handed pots are last: the others take hold of
+ * lugs as they are on the usual ones.
  */
 export const modifications: readonly Modification[] = [
   potValue,
@@ -49,4 +51,5 @@ export const modifications: readonly Modification[] = [
   splitBoth,
   phaseOfCoil,
   killButton,
+  leftHandedPots,
 ];
