@@ -9,8 +9,10 @@ type DistributiveOmit<T, K extends PropertyKey> = T extends unknown ? Omit<T, K>
 /** What a screen says; the moment is added on the way. */
 export type TogetherSay = (said: DistributiveOmit<TogetherEvent, 'at'>) => void;
 
+export type TogetherSnapshot = SnapshotFrom<typeof togetherMachine>;
+
 export interface TogetherRoom {
-  readonly snapshot: ReadonlySignal<SnapshotFrom<typeof togetherMachine>>;
+  readonly snapshot: ReadonlySignal<TogetherSnapshot>;
   readonly say: TogetherSay;
   /** The sheet as it stands, stored or not. */
   sheet(): TogetherSheet;

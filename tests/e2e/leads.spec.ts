@@ -9,6 +9,7 @@ import { button, onScreen, overflow, type } from './hunting.ts';
 import { playUntilAnswered } from './player.ts';
 import { expect, test } from './served-app.ts';
 import { answerAll, answerOne, questionOn, sortLeads } from './sorting.ts';
+import { withVoice } from './spoken.ts';
 
 test.use({ actionTimeout: 20_000 });
 
@@ -182,7 +183,10 @@ test('a pickup with a pair that the maker joined, and the pickup that it plays w
     nodes: { red: '1', twisted: '2', black: '3', braid: 'p', plate: 'p' },
     coils: { a: ['3', '2', 4000], b: ['2', '1', 4100] },
   };
-  await page.goto(app.address);
+  const said = await withVoice(page);
+  await page.goto(`${app.address}#/bench`);
+  await page.getByLabel(/Say where the probes go/).check();
+  await page.getByRole('link', { name: 'Done' }).click();
   await sortLeads(page, joined);
   await expect(role(page, /joined pair twisted/)).toHaveText('where the two coils are joined');
   await expect(
@@ -204,12 +208,14 @@ test('a pickup with a pair that the maker joined, and the pickup that it plays w
   await button(page, 'Start').click();
   await button(page, 'It is unplugged').click();
   await onScreen(page, 'together-asking');
+  await expect.poll(said).toMatch(/red probe on the tip .* Pull steel off the neck pickup/);
   await button(page, /minus/).click();
   await expect(page.getByRole('heading', { level: 1 })).toContainText('Once more');
   await button(page, /minus/).click();
   await expect(page.getByRole('heading', { level: 1 })).toContainText('compass');
   await button(page, 'North').click();
   await onScreen(page, 'together-result');
+  await expect.poll(said).toMatch(/out of phase\.$/);
   await expect(page.getByText(/in the other way round: its minus end is hot/)).toBeVisible();
   await page.getByLabel('The wiring that they are meant for').selectOption({ index: 1 });
   await expect(page.locator('[data-positions] tr').first()).toContainText('in phase');

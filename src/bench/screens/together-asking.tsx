@@ -4,10 +4,11 @@ import type { Seen } from '../../readings/reading.ts';
 import type { CoilAsk } from '../../sorter/together.ts';
 import { togetherWords } from '../../words/en/together.ts';
 import { Choices, choicesFor } from '../entry/choices.tsx';
+import { AskingRoom } from '../pieces/asking-room.tsx';
 import { useHeadingFocus } from '../pieces/screen.tsx';
 import { useWakeLock } from '../wake-lock.ts';
-import { theTitled } from './pickup-names.ts';
 import { RowDrawing } from './row-drawing.tsx';
+import { coilAskWords } from './together-words.ts';
 
 interface TogetherAskingProps {
   readonly strip: ComponentChildren;
@@ -21,31 +22,25 @@ interface TogetherAskingProps {
 export function TogetherAsking({ strip, sheet, ask, onSeen, onHelp }: TogetherAskingProps) {
   const heading = useHeadingFocus(`${sheet.readings.length}`);
   useWakeLock();
-  const pickup = sheet.pickups.find(({ id }) => id === ask.pickup);
-  if (!pickup) return null;
-  const coil =
-    pickup.coils === 1
-      ? theTitled(pickup.title)
-      : togetherWords()[ask.coil === 'a' ? 'screwCoilOf' : 'slugCoilOf'](theTitled(pickup.title));
-  const where =
-    pickup.at === 'jack'
-      ? togetherWords().letTheTitledPlayAloneKnobs(theTitled(pickup.title))
-      : togetherWords().rOnItsHotLeadBOn;
+  const { act, where } = coilAskWords(sheet, ask);
   return (
-    <main class="screen asking" data-screen="together-asking" data-kind={ask.kind}>
+    <AskingRoom
+      name="together-asking"
+      kind={ask.kind}
+      question={`${sheet.readings.length} ${act}`}
+      readings={sheet.readings.length}
+    >
       {strip}
       <div class="asking-see">
         <div class="asking-drawing">
           <RowDrawing pickups={sheet.pickups} lit={ask} />
         </div>
         <h1 ref={heading} tabIndex={-1} class="asking-words">
-          {ask.kind === 'tap'
-            ? togetherWords()[ask.again ? 'pullOnceMore' : 'pullSteelOff'](coil)
-            : togetherWords().holdACompassOverCoilWhich(coil)}
+          {act}
         </h1>
       </div>
       <div class="asking-why">
-        {ask.kind === 'tap' ? (
+        {where !== null ? (
           <>
             <p>{where}</p>
             <p class="soft">{togetherWords().dc200MVLayingOnSwingsThe}</p>
@@ -62,6 +57,6 @@ export function TogetherAsking({ strip, sheet, ask, onSeen, onHelp }: TogetherAs
           </button>
         </div>
       </div>
-    </main>
+    </AskingRoom>
   );
 }

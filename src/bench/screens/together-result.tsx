@@ -10,7 +10,7 @@ import { capital } from '../words.ts';
 import { theTitled } from './pickup-names.ts';
 import { TogetherPositions } from './together-positions.tsx';
 import { FROM_THE_MAT } from './together-telling.tsx';
-import { humWords } from './together-words.ts';
+import { humWords, pairWords, phaseWords } from './together-words.ts';
 
 interface TogetherResultProps {
   readonly strip: ComponentChildren;
@@ -29,15 +29,11 @@ export function TogetherResult({ strip, sheet, heard, onMeant, onAgain }: Togeth
   const fixed = onMat && others.length === 1 ? (others[0]?.id ?? null) : null;
   const found = together(heard, fixed);
   const turns = Object.entries(found.mend).filter(([, turn]) => turn !== 'none');
-  const fights = found.pairs.filter((pair) => pair.fights);
   const amiss = heard.filter((one) => one.amiss !== null);
   return (
     <Screen
       name="together-result"
-      title={titleFor(
-        fights.map((pair) => pairWords(pair, titleOf)),
-        found.pairs.length,
-      )}
+      title={phaseWords(sheet, found.pairs)}
       strip={strip}
       acts={
         <a class="main" href={hrefOf({ at: 'home' })}>
@@ -54,13 +50,13 @@ export function TogetherResult({ strip, sheet, heard, onMeant, onAgain }: Togeth
         </div>
       ))}
       {found.pairs.length > 0 && (
-        <Pairs pairs={found.pairs} titleOf={titleOf} caption={togetherWords().asTheyAre} />
+        <Pairs pairs={found.pairs} sheet={sheet} caption={togetherWords().asTheyAre} />
       )}
       {turns.map(([id, turn]) => (
         <TurnSentence key={id} title={titleOf(id)} turn={turn} onMat={id === FROM_THE_MAT} />
       ))}
       {turns.length > 0 && (
-        <Pairs pairs={found.mended} titleOf={titleOf} caption={togetherWords().afterThat} />
+        <Pairs pairs={found.mended} sheet={sheet} caption={togetherWords().afterThat} />
       )}
       {found.pairs.length > 0 && (
         <TogetherPositions sheet={sheet} heard={heard} mend={found.mend} onMeant={onMeant} />
@@ -90,25 +86,13 @@ export function TogetherResult({ strip, sheet, heard, onMeant, onAgain }: Togeth
   );
 }
 
-const titleFor = (fights: readonly string[], pairs: number): string =>
-  pairs === 0
-    ? togetherWords().tooLittleIsKnownToSay
-    : fights.length === 0
-      ? pairs === 1
-        ? togetherWords().theyAreInPhase
-        : togetherWords().allOfThemAreInPhase
-      : togetherWords().fightsOutOfPhase(capital(fights.join('; ')));
-
-const pairWords = ({ first, second }: Pair, titleOf: (id: string) => string): string =>
-  togetherWords().titleOfAndTitleOf2(titleOf(first), titleOf(second));
-
 function Pairs({
   pairs,
-  titleOf,
+  sheet,
   caption,
 }: {
   pairs: readonly Pair[];
-  titleOf(id: string): string;
+  sheet: TogetherSheet;
   caption: string;
 }) {
   return (
@@ -117,7 +101,7 @@ function Pairs({
       <tbody>
         {pairs.map((pair) => (
           <tr key={`${pair.first} ${pair.second}`} data-fights={pair.fights}>
-            <th scope="row">{capital(pairWords(pair, titleOf))}</th>
+            <th scope="row">{capital(pairWords(sheet, pair))}</th>
             <td>{pair.fights ? togetherWords().fight : togetherWords().inPhase}</td>
             <td>{humWords(pair.hum)}</td>
           </tr>

@@ -8,6 +8,8 @@ import { SaveFile } from '../pieces/save-file.tsx';
 import { Screen } from '../pieces/screen.tsx';
 import { hrefOf } from '../route.ts';
 import { type TogetherRoom, useTogether } from '../together-actor.ts';
+import { useNarration } from '../voice/narration.ts';
+import { togetherNarration } from '../voice/together-narration.ts';
 import { SortHelp } from './sort-help.tsx';
 import { TogetherAsking } from './together-asking.tsx';
 import { TogetherResult } from './together-result.tsx';
@@ -38,6 +40,7 @@ function OpenTogether({ sheet }: { sheet: TogetherSheet }) {
   const room = useTogether(sheet);
   const now = room.snapshot.value;
   const { say } = room;
+  useNarration(togetherNarration(now, room.sheet()));
   const strip = <TogetherStrip room={room} />;
   const { context } = now;
   if (now.matches('cautions')) return <Cautions onRead={() => say({ type: 'CAUTIONS_READ' })} />;
