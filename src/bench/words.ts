@@ -22,9 +22,13 @@ export const pointWords = (circuit: Circuit, node: string): string =>
 export const siteWords = (circuit: Circuit, site: string): string =>
   siteTitle(layoutOf(circuit), site);
 
-/** The act in words: the engine's own, or "R on ..., B on ..." for a reading of the person's own. */
+/** The act in words: the engine's own, or for a reading of the person's own "R on ..., B on ...", or how it is listened for. */
 export function questionWords(circuit: Circuit, { ask, askText }: Question): string {
-  if (askText || !('red' in ask)) return askText;
+  if (askText) return askText;
+  if (ask.kind === 'listen') return readingWords().plugInAtLowVolumeSetThe;
+  if (ask.kind === 'touch')
+    return readingWords().plugInAtLowVolumeAndTouch(pointWords(circuit, ask.metal));
+  if (!('red' in ask)) return askText;
   return benchWords().rOnPointBOnPoint2(
     pointWords(circuit, ask.red),
     pointWords(circuit, ask.black),

@@ -134,7 +134,7 @@ function State({ text, moved }: { text: string; moved: boolean }) {
         textUnderlineOffset: '2px',
       }}
     >
-      {text}
+      {drawingWords().breakable(text)}
     </span>
   );
 }

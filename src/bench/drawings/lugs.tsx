@@ -3,24 +3,28 @@ import type { Panel } from './scene.ts';
 import { COPPER, INK, PAPER, SOFT, STROKE, TEXT } from './theme.ts';
 
 /** All lugs of a panel with their names; the asked ones are the only strong things. */
-export function lugsToDraw({ portrait, asked }: Panel) {
+export function lugsToDraw({ portrait, asked, marks }: Panel) {
+  // The steel lies over names that no tap needs: half a word is worse than none.
+  const unnamed = marks.some(({ kind }) => kind === 'steel');
   return [...portrait.spots].map(([ref, spot]) => (
     <g key={ref}>
       <Lug spot={spot} strong={asked.has(ref)} />
-      <text
-        x={spot.labelAt.x}
-        y={spot.labelAt.y}
-        text-anchor={spot.anchor}
-        font-size={TEXT.lug}
-        font-weight={asked.has(ref) ? 700 : 400}
-        fill={asked.has(ref) ? INK : SOFT}
-        stroke={PAPER}
-        stroke-width={3.5}
-        stroke-linejoin="round"
-        paint-order="stroke"
-      >
-        {spot.label}
-      </text>
+      {(!unnamed || asked.has(ref)) && (
+        <text
+          x={spot.labelAt.x}
+          y={spot.labelAt.y}
+          text-anchor={spot.anchor}
+          font-size={TEXT.lug}
+          font-weight={asked.has(ref) ? 700 : 400}
+          fill={asked.has(ref) ? INK : SOFT}
+          stroke={PAPER}
+          stroke-width={3.5}
+          stroke-linejoin="round"
+          paint-order="stroke"
+        >
+          {spot.label}
+        </text>
+      )}
     </g>
   ));
 }

@@ -83,9 +83,10 @@ interface Head {
 /** The title and which side is seen, broken into lines that fit where they stand. */
 function headOf({ portrait, frame, head }: Panel): Head {
   const width = head === 'beside' ? WIDTH - frame.w - 2 * EDGE : frame.w;
-  const letters = (size: number) => Math.floor(width / (size * 0.6));
+  // Beside the drawing a wide letter may run into its margin; above it two titles share a row.
+  const letters = (size: number) => Math.floor(width / (size * (head === 'beside' ? 0.55 : 0.6)));
   const { seen, count, brief } = portrait;
-  const title = wrapWords(portrait.title, letters(TEXT.title * (head === 'beside' ? 1.08 : 1)));
+  const title = wrapWords(portrait.title, letters(TEXT.title));
   if (head === 'above' && frame.w < 200) {
     const words = brief ?? seen;
     // Narrow letters of system fonts let a short note run a little over the estimate.

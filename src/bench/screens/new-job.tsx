@@ -140,7 +140,7 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
         <legend>{deskWords().whichWiringShouldItHave}</legend>
         {families.map((family) => (
           <Fragment key={family}>
-            <h3 class="options-head">{deskWords()[family]}</h3>
+            <h2 class="options-head">{deskWords()[family]}</h2>
             {startingWirings
               .filter((one) => one.family === family)
               .map(({ id, title: words }) => (
