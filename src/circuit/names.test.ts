@@ -67,7 +67,7 @@ describe('leads and joints', () => {
       "the green lead of the bridge pickup's slug coil on lug 3 of the volume",
     );
     expect(shortLeadTitle(layoutOf(coloured), 'hot')).toBe(
-      "the bridge pickup's slug coil's green lead",
+      "the green lead of the bridge pickup's slug coil",
     );
   });
 

@@ -127,7 +127,7 @@ describe('sorting leads, as a conversation', () => {
     actor.send({ type: 'ENTER', seen: { kind: 'ohms', ohms: ohms(5.9) }, at });
     const { context } = await on('asking');
     expect(context.doubt?.sentence).toBe(
-      'You entered 5.9 Ω. Coils read thousands of ohm, so 5.9 kΩ would fit. Which does the display show?',
+      'You entered 5.9 Ω. Coils read thousands of ohms, so 5.9 kΩ would fit. Which does the display show?',
     );
     actor.send({ type: 'TAKE_BETTER', at });
     await on('asking', 'sorted');

@@ -126,7 +126,7 @@ describe('a reading in ohms as people type it', () => {
     ],
     [
       '5 volts',
-      '"volts" is not a unit of resistance. Type k for thousands of ohm, M for millions, or nothing for ohm.',
+      '"volts" is not a unit of resistance. Type k for thousands of ohms, M for millions, or nothing for ohm.',
     ],
     [
       'fine',

@@ -36,7 +36,7 @@ describe('looking at a joint', () => {
 
   it('is asked and told in words', () => {
     expect(askText(one.layout, { kind: 'look', at: 'hot@to', setting: one.at() })).toBe(
-      "Look closely at the joint of the bridge pickup's slug coil's lead on lug 3 of the volume.",
+      "Look closely at the joint of the lead of the bridge pickup's slug coil on lug 3 of the volume.",
     );
     expect(seenText({ kind: 'look', how: 'bridged' })).toBe('solder or a strand bridges it');
   });

@@ -51,8 +51,8 @@ export async function hear(
 /** Types a figure as on a display, "430k" or "OL", and enters it. */
 export async function type(page: Page, figure: string): Promise<void> {
   const names: Record<string, string> = {
-    k: 'k, thousands of ohm',
-    M: 'M, millions of ohm',
+    k: 'k, thousands of ohms',
+    M: 'M, millions of ohms',
     '.': 'decimal point',
   };
   if (figure === 'OL') await button(page, 'OL, no number').click();

@@ -27,9 +27,11 @@ export const JobList = ({ jobs, view, onRemoved = () => undefined }: JobListProp
           <a class="list-row" href={hrefOf({ at: 'job', id: job.id, view })}>
             <span class="says">{job.title || pieceWords().aJob}</span>
             <span class="note">
-              {job.closedAt === undefined ? '' : `${pieceWords().closedJob} · `}
-              {called(job.wiring)} · {pieceWords().readings(job.readings)} ·{' '}
-              {dateText(job.changedAt)}
+              {pieceWords()[job.closedAt === undefined ? 'openJobLine' : 'closedJobLine'](
+                called(job.wiring),
+                job.readings,
+                dateText(job.changedAt),
+              )}
             </span>
           </a>
         )}

@@ -58,10 +58,10 @@ export function Sheets({ wanted }: { wanted: string }) {
               <a class="list-row" href={hrefOf(routeOfSheet(sheet))}>
                 <span class="says">{called(sheet.title) || homeWords().aPickup}</span>
                 <span class="note">
-                  {sheet.format === 'lugwise-pickup'
-                    ? homeWords().itsLeads
-                    : homeWords().playingTogether}{' '}
-                  · {pieceWords().readings(sheet.readings)} · {dateText(sheet.changedAt)}
+                  {pieceWords()[sheet.format === 'lugwise-pickup' ? 'leadsLine' : 'togetherLine'](
+                    sheet.readings,
+                    dateText(sheet.changedAt),
+                  )}
                 </span>
               </a>
             )}

@@ -80,7 +80,7 @@ const desk = {
   keepThemAllTheSame: 'Keep them all the same',
   keepThese: 'Keep these',
   farOffOddRightSoThenIt: (odd: string) =>
-    `Far off: ${odd}. Right so? Then it counts against that part. If it is what was meant, change Printed.`,
+    `Far off: ${odd}. Is that right? Then it counts against that part. If it is what was meant, change Printed.`,
   typeValuesAsIn500k74k:
     'Type values as in 500k, 7.4k, 22n, or as a sum: 2x220k in series, 1M || 500k. "Measured" is for a part that was unsoldered when you measured it; OL if it was open. Copper reads more when it is warm: note the degrees if you can.',
   yourMeter: 'Your meter',
@@ -111,7 +111,7 @@ const desk = {
   turnTheDrawingsRoundMyGuitar: 'Turn the drawings round: my guitar lies the other way',
   aLeftHandedGuitarWhatLies: 'A left-handed guitar: what lies on the left lies on the right',
   potsSwitchesAndJackAreDrawn:
-    'Pots, switches and jack are drawn the same for both hands: they are the same parts, and their lugs are counted alike.',
+    'Pots, switches and jack are drawn the same for both hands: they are the same parts, and their lugs are counted alike. Pots that count the other way are ticked under “What was changed on it?”.',
   presentCopy: (present: string) => `${present} (copy)`,
   allJobsOnThisGuitar: 'All jobs on this guitar',
   copyThisJob: 'Copy this job',

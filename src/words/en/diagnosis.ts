@@ -20,7 +20,7 @@ const diagnosis = {
     'If it still sounds wrong, look outside the wiring: cable, amplifier, strings.',
   itPlaysInEveryPosition: 'It plays in every position.',
   theseReadingsAreOutsideWhat:
-    'These readings are like nothing Lugwise knows of: no single fault and no two of them explain them well.',
+    'These readings are like nothing Lugwise knows of: no single fault, and no two together, explain them well.',
   takeTheReadingNamedBelowAgain:
     'Take the reading named below again, with the controls as shown and the probes on bare metal.',
   checkThatTheWiringEntered:
@@ -46,7 +46,7 @@ const diagnosis = {
   noReadingLeftCanTellThese: (sentences: readonly string[]) =>
     `No reading left can tell these apart: ${sentences.join('; or ')}.`,
   nothingReadSoFarIsOffAnd: (sentences: readonly string[]) =>
-    `Nothing read so far is off, and no reading left can be had that would tell more. Not ruled out: ${sentences.join('; ')}.`,
+    `Nothing read so far is off, and no reading in reach would tell more. Not ruled out: ${sentences.join('; ')}.`,
   orMendedByTheSameAct: (sentences: readonly string[]) =>
     ` Or, mended by the same act: ${sentences.join('; or ')}.`,
   /** Faults that are there at once. */

@@ -64,8 +64,8 @@ const entry = {
   deleteWord: 'delete',
   enter: 'Enter',
   changeWhatITyped: 'Change what I typed',
-  kThousandsOfOhm: 'k, thousands of ohm',
-  mMillionsOfOhm: 'M, millions of ohm',
+  kThousandsOfOhm: 'k, thousands of ohms',
+  mMillionsOfOhm: 'M, millions of ohms',
   olNoNumber: 'OL, no number',
   readingInOhm: 'Reading in ohm',
   where: 'Where?',
@@ -84,7 +84,7 @@ const entry = {
   notNoted: 'Not noted',
   highestNumberOnTheWayInOhm: 'Highest number on the way, in ohm',
   plainIsNoRoomTypeDegreesCelsius: (plain: string) =>
-    `"${plain}" is no room: type degrees Celsius from -30 to 60, as in 21.`,
+    `"${plain}" is no temperature of a room: type degrees Celsius from -30 to 60, as in 21.`,
   aNumberWithItsUnitIsNeeded: 'a number with its unit is needed.',
   aValueAboveZeroIsNeeded: 'a value above zero is needed.',
   rowMeasuredMeasuredNominal: (row: string, measured: string, nominal: string) =>

@@ -19,7 +19,7 @@ const faults = {
   liftOneLegAndReadItAlone: 'Lift one leg and read it alone.',
   replaceItWithOneOfTheIntended: 'Replace it with one of the intended value; either way round.',
   openToTheOhmRangeOnceIt:
-    'Open to the ohm range once it has charged; its capacitance is as marked.',
+    'On the ohm range it reads open once it has charged; its capacitance is as marked.',
   withOneLegLiftedItReadsAsMarked: (part: string) =>
     `With one leg lifted the ${part} reads as marked.`,
   thePartIsShorted: (part: string) => `the ${part} is shorted`,
@@ -102,7 +102,7 @@ const faults = {
   replaceThePartPot: (part: string) => `Replace the ${part} pot`,
   sprayContactCleanerIntoIt:
     'Spray contact cleaner into it and turn it end to end twenty times first.',
-  ifItReadsTheSameReplaceIt: 'If it reads the same, replace it. Copy its leads lug by lug.',
+  ifItReadsTheSameReplaceIt: 'If it reads the same, replace it. Move its leads over lug by lug.',
   acrossItsOuterLugsItReads:
     'Across its outer lugs it reads its value; from the middle lug the ohms change smoothly as you turn.',
   theTrackOfThePartIsBroken: (part: string) => `the track of the ${part} is broken near lug 1`,
@@ -121,8 +121,8 @@ const faults = {
   thePartStaysInItsPosition: (part: string, position: string) =>
     `the ${part} stays in its position "${position}" whatever the lever says`,
   thePartIsMountedTheWrongWay: (part: string) => `the ${part} is mounted the wrong way round`,
-  turnThePartHalfRound: (part: string) => `Turn the ${part} half round`,
-  undoItsScrewsOrNutTurnIt: 'Undo its screws or nut, turn it half round, fit it again.',
+  turnThePartHalfRound: (part: string) => `Turn the ${part} round by half a turn`,
+  undoItsScrewsOrNutTurnIt: 'Undo its screws or nut, turn it by half a turn, and fit it again.',
   eachPositionGivesThePickup: 'Each position gives the pickup it should.',
   oneOrOfTheName: (one: string, name: string) => `${one}, or of the ${name}`,
   eitherOfTheTwoWillDoBut:

@@ -5,7 +5,7 @@ const flows = {
   youEnteredShownADeadShort: (shown: string) =>
     `You entered ${shown}, a dead short. Does the display show a zero, or no number (OL, a lone 1, blank)?`,
   youEnteredShownCoilsReadThousands: (shown: string, better: string) =>
-    `You entered ${shown}. Coils read thousands of ohm, so ${better} would fit. Which does the display show?`,
+    `You entered ${shown}. Coils read thousands of ohms, so ${better} would fit. Which does the display show?`,
   theGuitar: 'the guitar',
   potAt0: (pot: string) => `${pot} at 0`,
 };

@@ -9,7 +9,7 @@ const hands = {
 
   backToTheReading: 'Back to the reading',
   whatIsOl: 'What does OL look like?',
-  fingers: 'Keep your fingers off the tips: your body adds about a megohm.',
+  fingers: 'Keep your fingers off the tips: your body is about a megohm beside what you read.',
 
   explained: {
     ohms: {

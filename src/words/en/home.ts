@@ -31,8 +31,6 @@ const home = {
   pickups: 'Pickups',
   aPickup: 'A pickup',
   saveAsAFile: 'Save as a file',
-  itsLeads: 'its leads',
-  playingTogether: 'playing together',
   thisScreenCouldNotBeShown: 'This screen could not be shown',
   home: 'Home',
   openTheAppAgain: 'Open the app again',

@@ -151,7 +151,11 @@ const hunt = {
   touchAJointTheLargerTheDot:
     'Touch a joint to see what it should read. The larger the dot, the more likely the place.',
   onRecord: (readings: number, repairs: number) =>
-    `${readings === 1 ? '1 reading' : `${readings} readings`} and ${repairs === 1 ? '1 repair' : `${repairs} repairs`} are on record.`,
+    repairs === 0
+      ? readings === 1
+        ? '1 reading is on record, and no repair.'
+        : `${readings} readings are on record, and no repair.`
+      : `${readings === 1 ? '1 reading' : `${readings} readings`} and ${repairs === 1 ? '1 repair' : `${repairs} repairs`} are on record.`,
   couldNotBeTaken: (count: number) =>
     `${count === 1 ? 'One reading' : `${count} readings`} could not be taken. Undo takes you back to the last of them.`,
   stillSuspects: (count: number) => `Still ${count} ${count === 1 ? 'suspect' : 'suspects'}`,

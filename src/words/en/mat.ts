@@ -66,7 +66,7 @@ const mat = {
   besideAnotherPickup: 'Beside another pickup',
   intoAGuitar: 'Into a guitar',
   isTheEndThatSwingsToPlus: (probability: string) =>
-    `+ is the end that swings to plus as steel is pulled off, with R on it. All of it together: ${probability}.`,
+    `+ is the end that swings to plus as steel is pulled off, with R on it. How sure all of this is: ${probability}.`,
   severalReadingsMayBeWrong:
     'Several readings may be wrong, or this pickup is built in a way that Lugwise does not know. Undo the readings you doubt, and take them again.',
   onceMoreToBeSure: 'Once more, to be sure.',
@@ -135,7 +135,7 @@ const mat = {
   theCoilTouchesTheBasePlate: (coil: string) =>
     `the ${coil} touches the base plate: one of its leads against the plate shows it`,
   theCoilIsLowerThanTheOther: (coil: string) =>
-    `the ${coil} is lower than the other in ohms: wound so on purpose, or turns are shorted, which ohms cannot part`,
+    `the ${coil} is lower than the other in ohms: wound so on purpose, or some turns are shorted; ohms cannot tell which`,
   joiningWhereEachLeadGoes: (joining: string) => `${joining}: where each lead goes`,
   eachLeadOnItsEndOfIts: 'Each lead on its end of its coil',
   /** How to take each kind of reading. */

@@ -94,7 +94,17 @@ const pieces = {
   off: 'off',
   less: 'less',
   more: 'more',
-  closedJob: 'closed',
-  readings: (count: number) => (count === 1 ? '1 reading' : `${count} readings`),
+  openJobLine: (wiring: string, readings: number, day: string) =>
+    `${wiring} · ${readingsOf(readings)} · ${day}`,
+  closedJobLine: (wiring: string, readings: number, day: string) =>
+    `closed · ${wiring} · ${readingsOf(readings)} · ${day}`,
+  leadsLine: (readings: number, day: string) => `its leads · ${readingsOf(readings)} · ${day}`,
+  togetherLine: (readings: number, day: string) =>
+    `playing together · ${readingsOf(readings)} · ${day}`,
 };
+
+/** On one line, as the count alone would say nothing. */
+const readingsOf = (count: number): string =>
+  count === 0 ? 'no reading yet' : count === 1 ? '1\u00a0reading' : `${count}\u00a0readings`;
+
 export const pieceWords = area('pieces', pieces);

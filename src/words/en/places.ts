@@ -21,7 +21,11 @@ const places = {
   joint: (lead: string, place: string) => `the joint of ${lead} on ${place}`,
   /** The same in a table that speaks of joints anyway. */
   jointShort: (lead: string, place: string) => `${lead} on ${place}`,
-  shortPickupLead: (colour: string, owner: string) => `the ${owner}'s ${adjective(colour)}lead`,
+  shortPickupLead: (colour: string, owner: string) =>
+    // A coil is its pickup's already: no second one after that.
+    owner.includes("'s ")
+      ? `the ${adjective(colour)}lead of the ${owner}`
+      : `the ${owner}'s ${adjective(colour)}lead`,
   shortLeg: (owner: string) => `the ${owner}'s leg`,
   shortWire: (colour: string) => `the ${adjective(colour)}wire`,
   bareEnd: (lead: string, place: string) => `the bare end of ${lead}, just off ${place}`,

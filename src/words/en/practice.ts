@@ -3,7 +3,7 @@ import { area } from '../area.ts';
 const practice = {
   hiddenInThisGuitarSentence: (sentence: string) => `Hidden in this guitar: ${sentence}.`,
   showWhatIsHidden: 'Show what is hidden',
-  itIsMendedByThisFault: (fault: string) => `It is mended by this: ${fault}.`,
+  itIsMendedByThisFault: (fault: string) => `What mends it: ${fault}.`,
   youFoundIt: 'You found it',
   notFoundThisTime: 'Not found this time',
   anotherPracticeGuitar: 'Another practice guitar',

@@ -30,7 +30,7 @@ const proof = {
   howWarmIsTheRoomInC: 'How warm is the room, in °C? Leave it empty if you do not know.',
   typedIsNoTemperatureOfARoom: (typed: string, COLDEST: number, HOTTEST: number) =>
     `“${typed}” is no temperature of a room: a number from ${COLDEST} to ${HOTTEST}.`,
-  aCoilReads4MoreInA: 'A coil reads 4 % more in a room that is 10 °C warmer.',
+  aCoilReads4MoreInA: 'A coil reads 4\u00a0% more in a room that is 10\u00a0°C warmer.',
   showsMostEveryLugCanBeReached: 'shows most: every lug can be reached, and it can be played',
   beforeItGoesIntoTheGuitar: 'before it goes into the guitar: nothing is strung yet',
   quickestAndSeesLeastTheJack: 'quickest, and sees least: the jack is all there is',

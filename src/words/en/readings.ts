@@ -5,7 +5,7 @@ const readings = {
   youEnteredWasAHealthyGuitar: (was: string, expected: string, is: string) =>
     `You entered ${was}. A healthy guitar shows ${expected} here, so ${is} would be closer. Which does the display show?`,
   youEnteredWasFewThingsInA: (was: string, is: string) =>
-    `You entered ${was}. Few things in a guitar read that; coils and pots read thousands of ohm. Does the display show ${is}?`,
+    `You entered ${was}. Few things in a guitar read that; coils and pots read thousands of ohms. Does the display show ${is}?`,
   youEntered0WhichIsA:
     'You entered 0 Ω, which is a dead short. Does the display show a zero, or no number (OL, a lone 1, blank)?',
   thatIsTooLongForAValue: 'That is too long for a value. Type the one number.',
@@ -36,7 +36,7 @@ const readings = {
     `Is the m of "${entry}" a large M, for a million ohm, or a thousandth?`,
   milliMilliohm: (milli: string) => `${milli} (milliohm)`,
   suffixIsNotAUnitOfResistance: (suffix: string) =>
-    `"${suffix}" is not a unit of resistance. Type k for thousands of ohm, M for millions, or nothing for ohm.`,
+    `"${suffix}" is not a unit of resistance. Type k for thousands of ohms, M for millions, or nothing for ohm.`,
   entryIsMoreThanAnyHandMeter: (entry: string) =>
     `"${entry}" is more than any hand meter shows. If it shows no number, press OL.`,
   yesValue: (value: string) => `Yes: ${value}`,
@@ -78,11 +78,11 @@ const readings = {
   thisGuitarHasNoOutputJack:
     'this guitar has no output jack: add one to say where the sound comes out',
   holdACompassOverThePartWhich: (part: string) =>
-    `Hold a compass over the ${part}. Which pole of the coil's top does it show?`,
+    `Hold a compass over the ${part}. Which pole is its top?`,
   setTheMeterToDCMillivolts: (probes: string, part: string) =>
     `Set the meter to DC millivolts: ${probes}. Lay steel on the ${part}, then pull it off and watch which way the figure swings.`,
   plugInAtLowVolumeAndTouch: (lug: string) =>
-    `Plug in at low volume and touch ${lug}. Does the hum go up, down, or stay?`,
+    `Plug in at low volume and touch ${lug}. Does the hum get softer, stay the same, or get louder?`,
   turnThePartSlowlyFrom0To: (part: string, probes: string) =>
     `Turn the ${part} slowly from 0 to 10 and watch the ohms: ${probes}. Note the highest figure.`,
   openOL: 'open (OL)',

@@ -32,7 +32,7 @@ export const desk: ReturnType<typeof English> = {
   saySomething: 'Zeg iets',
   noReasonWasGiven: 'Er werd geen reden gegeven.',
   whichGuitar: 'Welke gitaar?',
-  home: 'Begin',
+  home: 'Beginscherm',
   anotherGuitar: 'Een andere gitaar',
   yourJobsCouldNotBeReadFailure: (failure) => `Je klussen konden niet gelezen worden: ${failure}`,
   noGuitarIsOnTheBenchYet: 'Er ligt nog geen gitaar op de werkbank.',
@@ -114,7 +114,7 @@ export const desk: ReturnType<typeof English> = {
   turnTheDrawingsRoundMyGuitar: 'Draai de tekeningen om: mijn gitaar ligt andersom',
   aLeftHandedGuitarWhatLies: 'Een linkshandige gitaar: wat links ligt, ligt rechts',
   potsSwitchesAndJackAreDrawn:
-    'Potmeters, schakelaars en jack worden voor beide handen gelijk getekend: het zijn dezelfde onderdelen, en hun lippen worden gelijk geteld.',
+    'Potmeters, schakelaars en jack worden voor beide handen gelijk getekend: het zijn dezelfde onderdelen, en hun lippen worden gelijk geteld. Potmeters die andersom tellen, vink je aan onder “Wat is eraan veranderd?”.',
   presentCopy: (present) => `${present} (kopie)`,
   allJobsOnThisGuitar: 'Alle klussen aan deze gitaar',
   copyThisJob: 'Deze klus kopiëren',

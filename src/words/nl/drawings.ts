@@ -96,8 +96,11 @@ export const drawings: ReturnType<typeof English> = {
   plug: { in: 'erin', out: 'eruit' },
   movePlug: { in: 'steek in', out: 'trek uit' },
   breakable: (title) =>
-    title.replace(
-      /(\p{L}{3,})(schakelaar|condensator|weerstand|element|volume|knop|toon)/gu,
-      '$1\u00ad$2',
-    ),
+    title
+      .replace(
+        /(\p{L}{3,})(schakelaar|condensator|weerstand|element|volume|knop|toon)/gu,
+        '$1\u00ad$2',
+      )
+      .replace(/elementen/g, 'ele\u00admenten')
+      .replace(/schakelaar/g, 'schake\u00adlaar'),
 };

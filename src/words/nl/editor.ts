@@ -4,7 +4,7 @@ import { de, groot, naam } from './nouns.ts';
 export const editor: ReturnType<typeof English> = {
   drawingIt: 'Aan het tekenen …',
   theWiring: 'De bedrading',
-  home: 'Begin',
+  home: 'Beginscherm',
   notStoredThisPageAloneHas: 'niet bewaard: alleen deze pagina heeft het',
   storedAsYouDraw: 'bewaard terwijl je tekent',
   undo: 'Terugnemen',

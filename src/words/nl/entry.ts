@@ -85,7 +85,7 @@ export const entry: ReturnType<typeof English> = {
   notNoted: 'Niet genoteerd',
   highestNumberOnTheWayInOhm: 'Hoogste getal onderweg, in ohm',
   plainIsNoRoomTypeDegreesCelsius: (plain) =>
-    `"${plain}" is geen kamer: typ graden Celsius van -30 tot 60, zoals 21.`,
+    `"${plain}" is geen kamertemperatuur: typ graden Celsius van -30 tot 60, zoals 21.`,
   aNumberWithItsUnitIsNeeded: 'een getal met zijn eenheid is nodig.',
   aValueAboveZeroIsNeeded: 'een waarde boven nul is nodig.',
   rowMeasuredMeasuredNominal: (row, measured, nominal) =>

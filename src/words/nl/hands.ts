@@ -8,7 +8,7 @@ export const hands: ReturnType<typeof English> = {
 
   backToTheReading: 'Terug naar de meting',
   whatIsOl: 'Hoe ziet OL eruit?',
-  fingers: 'Houd je vingers van de punten: je lichaam telt als ongeveer een megohm.',
+  fingers: 'Houd je vingers van de punten: je lichaam is ongeveer een megohm naast wat je meet.',
 
   explained: {
     ohms: {

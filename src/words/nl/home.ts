@@ -33,10 +33,8 @@ export const home: ReturnType<typeof English> = {
   pickups: 'Elementen',
   aPickup: 'Een element',
   saveAsAFile: 'Als bestand bewaren',
-  itsLeads: 'zijn draden',
-  playingTogether: 'samen spelen',
   thisScreenCouldNotBeShown: 'Dit scherm kon niet getoond worden',
-  home: 'Begin',
+  home: 'Beginscherm',
   openTheAppAgain: 'De app opnieuw openen',
   itIsAFaultOfTheApp:
     'Het is een fout van de app. Elke meting tot hier is bewaard; vanaf het beginscherm kan een klus als bestand bewaard worden.',

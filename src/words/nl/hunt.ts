@@ -7,7 +7,7 @@ export const hunt: ReturnType<typeof English> = {
   healthy: 'Gezond:',
   insideAReadingWouldTellMore: 'Binnenin zou een meting meer zeggen.',
   itIsOpenNow: 'Hij is nu open',
-  jumpsAbout: 'Verspringt',
+  jumpsAbout: 'Ver\u00adspringt',
   myOwnReading: 'Mijn eigen meting',
   olHelp: 'OL? Hulp',
   help: 'Hulp',
@@ -138,7 +138,7 @@ export const hunt: ReturnType<typeof English> = {
   localCodesComeBeforeAnything: 'Plaatselijke voorschriften gaan voor alles wat hier staat.',
   closed: 'Gesloten',
   takeItUpAgain: 'Weer opnemen',
-  home: 'Begin',
+  home: 'Beginscherm',
   afterTheLastRepairNoReading:
     'Na de laatste reparatie is niet gemeten: nog niets laat zien dat ze werkte. Neem de klus weer op om het te controleren.',
   seeTheRecord: 'Bekijk het verslag',
@@ -156,7 +156,11 @@ export const hunt: ReturnType<typeof English> = {
   touchAJointTheLargerTheDot:
     'Raak een soldering aan om te zien wat die hoort te meten. Hoe groter de stip, hoe waarschijnlijker de plek.',
   onRecord: (readings: number, repairs: number) =>
-    `${readings === 1 ? '1 meting' : `${readings} metingen`} en ${repairs === 1 ? '1 reparatie' : `${repairs} reparaties`} zijn genoteerd.`,
+    repairs === 0
+      ? readings === 1
+        ? '1 meting is genoteerd, en geen reparatie.'
+        : `${readings} metingen zijn genoteerd, en geen reparatie.`
+      : `${readings === 1 ? '1 meting' : `${readings} metingen`} en ${repairs === 1 ? '1 reparatie' : `${repairs} reparaties`} zijn genoteerd.`,
   couldNotBeTaken: (count: number) =>
     `${count === 1 ? 'Eén meting kon' : `${count} metingen konden`} niet gedaan worden. Terugnemen brengt je terug naar de laatste ervan.`,
   stillSuspects: (count: number) =>

@@ -2,7 +2,7 @@ import type { keepingWords as English } from '../en/keeping.ts';
 import { fixed } from '../figures.ts';
 
 export const keeping: ReturnType<typeof English> = {
-  home: 'Begin',
+  home: 'Beginscherm',
   back: 'Terug',
   noReason: 'Er werd geen reden gegeven.',
   savedAsAFile: 'Als bestand bewaard.',

@@ -7,7 +7,7 @@ export const mat: ReturnType<typeof English> = {
   itCouldNotBeStored: 'Het kon niet bewaard worden',
   tryAgain: 'Opnieuw proberen',
   workingItOut: 'Wordt uitgerekend …',
-  home: 'Begin',
+  home: 'Beginscherm',
   countOfCount2LeadsKnown: (count, count2) => `${count} van ${count2} draden bekend`,
   putBack: 'Terugzetten',
   undo: 'Terugnemen',
@@ -68,7 +68,7 @@ export const mat: ReturnType<typeof English> = {
   besideAnotherPickup: 'Naast een ander element',
   intoAGuitar: 'In een gitaar',
   isTheEndThatSwingsToPlus: (probability) =>
-    `+ is het einde dat naar plus uitslaat als er staal afgetrokken wordt, met R eraan. Alles samen: ${probability}.`,
+    `+ is het einde dat naar plus uitslaat als er staal afgetrokken wordt, met R eraan. Hoe zeker dit alles is: ${probability}.`,
   severalReadingsMayBeWrong:
     'Er kunnen meerdere metingen fout zijn, of dit element is gebouwd op een manier die Lugwise niet kent. Neem de metingen terug waar je aan twijfelt, en doe ze opnieuw.',
   onceMoreToBeSure: 'Nog een keer, voor de zekerheid.',
@@ -136,7 +136,7 @@ export const mat: ReturnType<typeof English> = {
   theCoilTouchesTheBasePlate: (coil) =>
     `${de(coil)} raakt de bodemplaat: een van zijn draden tegen de plaat laat het zien`,
   theCoilIsLowerThanTheOther: (coil) =>
-    `${de(coil)} heeft minder ohm dan de andere: zo gewikkeld, of windingen zijn kortgesloten, en dat houden ohms niet uit elkaar`,
+    `${de(coil)} heeft minder ohm dan de andere: zo gewikkeld, of er zijn windingen kortgesloten; ohms laten niet zien welke van de twee`,
   joiningWhereEachLeadGoes: (joining) => `${joining}: waar elke draad heen gaat`,
   eachLeadOnItsEndOfIts: 'Elke draad op zijn einde van zijn spoel',
   steps: {

@@ -30,7 +30,7 @@ export const pieces: ReturnType<typeof English> = {
   itCouldNotBeRead: 'Het kon niet gelezen worden.',
   openingIt: 'Het wordt geopend …',
   thisCannotBeOpened: 'Dit kan niet geopend worden',
-  home: 'Begin',
+  home: 'Beginscherm',
   keepIt: 'Bewaren',
   oneMoment: 'Een ogenblik …',
   triedAgainInVain: 'Opnieuw geprobeerd: het staat nog steeds niet vast.',
@@ -94,6 +94,12 @@ export const pieces: ReturnType<typeof English> = {
   off: 'wijkt af',
   less: 'minder',
   more: 'meer',
-  closedJob: 'afgesloten',
-  readings: (count: number) => (count === 1 ? '1 meting' : `${count} metingen`),
+  openJobLine: (wiring, readings, day) => `${wiring} · ${metingen(readings)} · ${day}`,
+  closedJobLine: (wiring, readings, day) =>
+    `afgesloten · ${wiring} · ${metingen(readings)} · ${day}`,
+  leadsLine: (readings, day) => `zijn draden · ${metingen(readings)} · ${day}`,
+  togetherLine: (readings, day) => `samen spelen · ${metingen(readings)} · ${day}`,
 };
+
+const metingen = (count: number): string =>
+  count === 0 ? 'nog geen meting' : count === 1 ? '1\u00a0meting' : `${count}\u00a0metingen`;

@@ -30,7 +30,7 @@ export const proof: ReturnType<typeof English> = {
   howWarmIsTheRoomInC: 'Hoe warm is de kamer, in °C? Laat leeg als je het niet weet.',
   typedIsNoTemperatureOfARoom: (typed, COLDEST, HOTTEST) =>
     `“${typed}” is geen temperatuur van een kamer: een getal van ${COLDEST} tot ${HOTTEST}.`,
-  aCoilReads4MoreInA: 'Een spoel meet 4 % meer in een kamer die 10 °C warmer is.',
+  aCoilReads4MoreInA: 'Een spoel meet 4\u00a0% meer in een kamer die 10\u00a0°C warmer is.',
   showsMostEveryLugCanBeReached:
     'ziet het meest: elke lip is te bereiken, en er kan gespeeld worden',
   beforeItGoesIntoTheGuitar: 'voor het de gitaar in gaat: er zitten nog geen snaren op',
@@ -38,7 +38,7 @@ export const proof: ReturnType<typeof English> = {
   howFarIsItPutTogether: 'Hoe ver zit hij in elkaar?',
   theFewestReadingsThatWould:
     'De minste metingen die elke fout zouden laten zien die een meter, een tik en een oor kunnen laten zien. Aan het eind krijg je een pagina die zegt wat uitgesloten is, en wat niet.',
-  home: 'Begin',
+  home: 'Beginscherm',
   list: 'Lijst',
   undo: 'Terugnemen',
   checkItAgain: 'Opnieuw controleren',
@@ -110,7 +110,7 @@ export const proof: ReturnType<typeof English> = {
       : times === 3
         ? '· doe het drie keer'
         : `· doe het ${times} keer`,
-  jumpsAbout: 'Verspringt',
+  jumpsAbout: 'Ver\u00adspringt',
   cantReachIt: 'Kan er niet bij',
   cantDoIt: 'Kan ik niet doen',
   inTurn: (answers: readonly string[]) => answers.join(', daarna '),

@@ -76,11 +76,11 @@ export const readings: ReturnType<typeof English> = {
   thisGuitarHasNoOutputJack:
     'deze gitaar heeft geen uitgangsjack: voeg er een toe, zodat duidelijk is waar het geluid eruit komt',
   holdACompassOverThePartWhich: (part) =>
-    `Houd een kompas boven ${de(part)}. Welke pool van de bovenkant wijst het aan?`,
+    `Houd een kompas boven ${de(part)}. Welke pool is zijn bovenkant?`,
   setTheMeterToDCMillivolts: (probes, part) =>
     `Zet de meter op DC millivolt: ${probes}. Leg staal op ${de(part)}, trek het dan weg en kijk welke kant het getal uitslaat.`,
   plugInAtLowVolumeAndTouch: (lug) =>
-    `Steek de kabel in op laag volume en raak ${lug} aan. Gaat de brom omhoog, omlaag, of blijft hij?`,
+    `Steek de kabel in op laag volume en raak ${lug} aan. Wordt de brom zachter, blijft hij gelijk, of wordt hij harder?`,
   turnThePartSlowlyFrom0To: (part, probes) =>
     `Draai ${de(part)} langzaam van 0 naar 10 en kijk naar de ohms: ${probes}. Noteer het hoogste getal.`,
   openOL: 'open (OL)',
