@@ -172,5 +172,5 @@ test('one who gives up is told what was hidden', async ({ app, page }) => {
   await button(page, 'Close the job').click();
   await onScreen(page, 'closed');
   await expect(page.locator('.practice-end')).toContainText('Not found this time');
-  await expect(page.locator('.practice-end')).toContainText('It is mended by this');
+  await expect(page.locator('.practice-end')).toContainText('What mends it');
 });

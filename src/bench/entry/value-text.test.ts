@@ -82,7 +82,7 @@ describe('values as text', () => {
           part: 'neckScrew',
           field: 'measuredAt',
           sentence:
-            'neck pickup\'s screw coil: "warm" is no room: type degrees Celsius from -30 to 60, as in 21.',
+            'neck pickup\'s screw coil: "warm" is no temperature of a room: type degrees Celsius from -30 to 60, as in 21.',
         },
       ],
     });
@@ -122,7 +122,7 @@ describe('values as text', () => {
     ['', undefined],
     ['21', 21],
     ['-5 c', -5],
-    ['300', '"300" is no room: type degrees Celsius from -30 to 60, as in 21.'],
+    ['300', '"300" is no temperature of a room: type degrees Celsius from -30 to 60, as in 21.'],
   ])('reads degrees: %j', (text, degrees) => {
     expect(warmthFrom(text)).toBe(degrees);
   });
