@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Circuit } from '../../circuit/circuit.ts';
 import type { ReadingReport } from '../../diagnosis/assessment.ts';
 import type { Card } from '../../diagnosis/card.ts';
@@ -8,6 +8,7 @@ import type { Job } from '../../notebook/job.ts';
 import type { Ask } from '../../readings/reading.ts';
 import { called } from '../../words/called.ts';
 import { cardWords } from '../../words/en/card.ts';
+import { useGrowing } from '../growing.ts';
 import { Screen } from '../pieces/screen.tsx';
 import { usePorts } from '../ports.ts';
 import { hrefOf } from '../route.ts';
@@ -160,6 +161,22 @@ const parts: readonly {
 
 function CardBody({ card, context }: { readonly card: Card; readonly context: CardContext }) {
   const count = card.jack.length + card.lines.length;
+  // The jack first, then one table after the other; none is made anew when the next one comes.
+  const grown = useGrowing(parts.length + 1);
+  const jack = useMemo(() => <JackTable rows={card.jack} context={context} />, [card, context]);
+  const tables = useMemo(
+    () =>
+      parts.map(({ group, title, how }) => (
+        <LinesTable
+          key={group}
+          title={title}
+          how={how}
+          lines={card.lines.filter((line) => line.group === group)}
+          context={context}
+        />
+      )),
+    [card, context],
+  );
   return (
     <div class={`card ${count > DENSE ? 'card-dense' : count < ROOMY ? 'card-roomy' : ''}`}>
       <Basis basis={card.basis} context={context} />
@@ -172,17 +189,9 @@ function CardBody({ card, context }: { readonly card: Card; readonly context: Ca
       <section class="card-part">
         <h2>{cardWords().atTheJack}</h2>
         <p class="soft">{cardWords().rOnTheTipBOnThe(rowsWords(card))}</p>
-        <JackTable rows={card.jack} context={context} />
+        {jack}
       </section>
-      {parts.map(({ group, title, how }) => (
-        <LinesTable
-          key={group}
-          title={title}
-          how={how}
-          lines={card.lines.filter((line) => line.group === group)}
-          context={context}
-        />
-      ))}
+      {tables.slice(0, grown - 1)}
     </div>
   );
 }

@@ -6,7 +6,7 @@ import type { Assessment } from '../../diagnosis/assessment.ts';
 import type { Job } from '../../notebook/job.ts';
 import type { Ask } from '../../readings/reading.ts';
 import { huntWords } from '../../words/en/hunt.ts';
-import { spotOf, useLayout, WholeDrawing, ZoomFrame } from '../drawings/whole/index.ts';
+import { GrowingDrawing, spotOf, useLayout, ZoomFrame } from '../drawings/whole/index.ts';
 import { sketchFrom } from '../editor/sketch.ts';
 import type { Say } from '../hunt-actor.ts';
 import { Redraw } from '../pieces/redraw.tsx';
@@ -82,7 +82,7 @@ export function WholeWiring(props: WholeWiringProps) {
               label={huntWords().theWiring}
               look={spot && { x: spot.x - layout.box.x, y: spot.y - layout.box.y }}
             >
-              <WholeDrawing
+              <GrowingDrawing
                 circuit={circuit}
                 places={places}
                 suspicion={suspicion}

@@ -1,4 +1,5 @@
 export { spotOf } from './dots.ts';
+export { GrowingDrawing } from './growing-drawing.tsx';
 export { placeParts } from './place-parts.ts';
 export { GRID, type Place, type Places, standOf, type Turn } from './places.ts';
 export { type LeadPath, routeLeads } from './route-leads.ts';

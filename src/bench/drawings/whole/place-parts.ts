@@ -6,6 +6,7 @@ import { splitLug } from '../names.ts';
 import { rowsOf } from '../rank.ts';
 import { union } from './boxes.ts';
 import { type Footprint, footprintOf } from './footprint.ts';
+import { pause } from './pause.ts';
 import { GRID, type Place, type Places, type Stand, standsOf, type Turn } from './places.ts';
 import { roomOnSheet } from './sheet-room.ts';
 
@@ -32,6 +33,14 @@ export function placeParts(circuit: Circuit, kept?: Places): Places {
   const off = ({ w, h }: Sheet): number => Math.abs(Math.log(w / h / SHAPE));
   const best = sheets.reduce((a, b) => (off(b) < off(a) - 1e-9 ? b : a));
   return best.places;
+}
+
+/** Has the footprints of all parts ready for `placeParts`, a few milliseconds at a time. */
+export async function footprintsAhead(circuit: Circuit): Promise<void> {
+  for (const stand of standsOf(circuit)) {
+    footprintOf(circuit, stand, turnOf(stand));
+    await pause();
+  }
 }
 
 interface Sheet {

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Circuit } from '../../../circuit/circuit.ts';
+import { pause } from './pause.ts';
 import type { Places } from './places.ts';
 import { foundLayout, layoutAside, type WholeLayout } from './whole-layout.ts';
 
@@ -12,7 +13,9 @@ export function useLayout(circuit: Circuit, places?: Places): WholeLayout | null
     let isWanted = true;
     // The words of the screen come first.
     const timer = setTimeout(async () => {
-      if ((await layoutAside(circuit, places)) && isWanted) draw((count) => count + 1);
+      const found = await layoutAside(circuit, places);
+      await pause();
+      if (found && isWanted) draw((count) => count + 1);
     }, 0);
     return () => {
       isWanted = false;

@@ -3,7 +3,8 @@ import type { Box } from '../geometry.ts';
 import { union } from './boxes.ts';
 import { type LeadWord, leadWords } from './lead-words.ts';
 import { route, type Way } from './maze.ts';
-import { placeParts } from './place-parts.ts';
+import { pause } from './pause.ts';
+import { footprintsAhead, placeParts } from './place-parts.ts';
 import type { Places } from './places.ts';
 import {
   type LeadPath,
@@ -53,8 +54,10 @@ export async function layoutAside(
   circuit: Circuit,
   places?: Places,
 ): Promise<WholeLayout | undefined> {
+  if (!places) await footprintsAhead(circuit);
   const plan = planned(circuit, places);
   const ways = await waysAside(plan.survey);
+  await pause();
   return ways && drawnUp(circuit, places, plan, ways);
 }
 
