@@ -11,7 +11,10 @@ export async function putBack(
 ): Promise<void> {
   const back = await notebook.bin.putBack(id);
   if (what === 'jobs') go({ at: 'job', id: back, view: 'record' });
-  if (what === 'sheets') go(routeOfSheet(await notebook.sheets.read(back)));
+  if (what !== 'sheets') return;
+  // A damaged one has no screen of its own: it lies in the list again.
+  const sheet = await notebook.sheets.read(back).catch(() => null);
+  go(sheet ? routeOfSheet(sheet) : { at: 'home' });
 }
 
 /** What one of them is called, for a line of a list. */

@@ -7,6 +7,7 @@ import { varianceOf } from '../diagnosis/predictor.ts';
 import { splitByRepairs } from '../diagnosis/rounds.ts';
 import { askText, seenText } from '../readings/index.ts';
 import type { Ask, Reading } from '../readings/reading.ts';
+import { standAfterRepair } from './after-repair.ts';
 import { ALARM, figureIn } from './apart.ts';
 import type { Closing, ClosingEvidence, ClosingItem, Mark } from './closing.ts';
 import { changesSince } from './compare.ts';
@@ -24,15 +25,19 @@ export function closingOf(evidence: ClosingEvidence): Closing {
   const bench = closingBench(circuit, meter);
   for (const { ask } of evidence.readings) checkSetting(circuit, ask.setting);
   const plan = planOf(bench, stage, refused);
-  const { counted: all } = splitByRepairs(
-    bench.predictor,
-    bench.singles,
-    evidence.readings,
-    repairs,
-  );
-  const counted = all.filter(
+  const { stale } = splitByRepairs(bench.predictor, bench.singles, evidence.readings, repairs);
+  const usable = evidence.readings.filter(
     ({ ask }) => KINDS.includes(ask.kind) && ask.setting.lifted.length === 0,
   );
+  const touched = new Set(stale);
+  const standing = standAfterRepair(
+    bench,
+    stage,
+    plan,
+    { readings: usable, stale: usable.filter((one) => touched.has(one)) },
+    repairs,
+  );
+  const counted = usable.filter((one) => !touched.has(one) || standing.has(one));
   const figures = scoreFigures(bench, counted);
   const words = scoreWords(bench, plan.showable.words, counted);
   const answers = new Map<string, Reading[]>();

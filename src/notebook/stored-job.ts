@@ -1,10 +1,9 @@
 import { notebookWords } from '../words/en/notebook.ts';
-import type { Job } from './job.ts';
+import { JOB_VERSION, type Job } from './job.ts';
 import { type JobSummary, summaryOf } from './job-summary.ts';
 import { mergeJobs } from './merge.ts';
 import { NotebookError, notebookErrorOf } from './notebook-error.ts';
 import { restoreJob } from './restore.ts';
-import { JobShapeError } from './shape.ts';
 import type { RecordKind } from './shelf.ts';
 
 /** Jobs as the notebook keeps them. */
@@ -57,7 +56,8 @@ function restored(raw: unknown): Job {
   try {
     return restoreJob(raw);
   } catch (error) {
-    const newer = error instanceof JobShapeError && error.place === 'version';
+    const { version } = (raw ?? {}) as { readonly version?: unknown };
+    const newer = typeof version === 'number' && version > JOB_VERSION;
     throw new NotebookError(newer ? 'newer-version' : 'damaged', (error as Error).message, error);
   }
 }

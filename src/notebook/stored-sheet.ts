@@ -2,9 +2,8 @@ import { notebookWords } from '../words/en/notebook.ts';
 import { distinctIds, joined, picker, readingKey, refusalsOf } from './merge.ts';
 import { NotebookError, notebookErrorOf } from './notebook-error.ts';
 import { isSheetFormat, restoreSheet } from './restore-sheet.ts';
-import { JobShapeError } from './shape.ts';
 import type { PickupSheet, Sheet, SheetSummary, TogetherSheet } from './sheet.ts';
-import { sheetSummary } from './sheet.ts';
+import { SHEET_VERSION, sheetSummary } from './sheet.ts';
 import type { RecordKind } from './shelf.ts';
 
 /** Sheets as the notebook keeps them. */
@@ -85,7 +84,8 @@ function restored(raw: unknown): Sheet {
   try {
     return restoreSheet(raw);
   } catch (error) {
-    const newer = error instanceof JobShapeError && error.place === 'version';
+    const { version } = (raw ?? {}) as { readonly version?: unknown };
+    const newer = typeof version === 'number' && version > SHEET_VERSION;
     throw new NotebookError(newer ? 'newer-version' : 'damaged', (error as Error).message, error);
   }
 }

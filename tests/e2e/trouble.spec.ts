@@ -191,6 +191,29 @@ test('damaged records are named, leave as a file untouched, and keep no other ou
   await expect(page.getByText('Removed: Half written.')).toBeVisible();
 });
 
+test('a damaged sheet of leads leaves as a file, is removed, and put back as it was', async ({
+  app,
+  page,
+}) => {
+  const broken = { id: 'torn', format: 'lugwise-pickup', title: 'Torn pickup', readings: 3 };
+  await page.goto(app.address);
+  await expect(page.getByText('Do two pickups fight')).toBeVisible();
+  await putRaw(page, [broken], 'sheets');
+  await page.reload();
+  const row = page.locator('li', { hasText: 'Torn pickup' });
+  await expect(row).toContainText('is damaged');
+  const downloading = page.waitForEvent('download');
+  await row.getByRole('button', { name: 'Save as a file' }).click();
+  expect(JSON.parse(readFileSync(await (await downloading).path(), 'utf8'))).toEqual(broken);
+  await row.getByRole('button', { name: 'Remove' }).click();
+  await expect(row).toHaveCount(0);
+  await expect(page.getByText('Removed: Torn pickup.')).toBeVisible();
+  await button(page, 'Put back').click();
+  await expect(row).toContainText('is damaged');
+  await page.reload();
+  await expect(row).toContainText('is damaged');
+});
+
 test('a database that no Lugwise made is left alone, and what is in it leaves as a file', async ({
   app,
   page,
@@ -270,21 +293,25 @@ async function fillUp(page: Page): Promise<void> {
 }
 
 /** Puts records past all checks, as a broken app would. */
-async function putRaw(page: Page, records: readonly unknown[]): Promise<void> {
+async function putRaw(
+  page: Page,
+  records: readonly unknown[],
+  store: 'jobs' | 'sheets' = 'jobs',
+): Promise<void> {
   await page.evaluate(
-    (all) =>
+    ([all, name]) =>
       new Promise<void>((resolve, reject) => {
         const opening = indexedDB.open('lugwise');
         opening.onerror = () => reject(opening.error);
         opening.onsuccess = () => {
-          const tx = opening.result.transaction('jobs', 'readwrite');
-          for (const record of all) tx.objectStore('jobs').put(record);
+          const tx = opening.result.transaction(name, 'readwrite');
+          for (const record of all) tx.objectStore(name).put(record);
           tx.oncomplete = () => {
             opening.result.close();
             resolve();
           };
         };
       }),
-    records,
+    [records, store] as const,
   );
 }

@@ -1,12 +1,10 @@
-import { useState } from 'preact/hooks';
 import type { JobSummary } from '../../notebook/index.ts';
 import { called } from '../../words/called.ts';
 import { pieceWords } from '../../words/en/pieces.ts';
 import { dateText } from '../../words/figures.ts';
-import { failureOf } from '../failure.ts';
 import { usePorts } from '../ports.ts';
 import { hrefOf, type JobView } from '../route.ts';
-import { saveText } from './save-text.ts';
+import { DamagedRecord } from './damaged-record.tsx';
 
 interface JobListProps {
   readonly jobs: readonly JobSummary[];
@@ -40,7 +38,6 @@ export const JobList = ({ jobs, view, onRemoved = () => undefined }: JobListProp
   </ul>
 );
 
-/** What cannot be opened can still be carried away. */
 function DamagedJob({
   job,
   sentence,
@@ -51,26 +48,13 @@ function DamagedJob({
   onRemoved(): void;
 }) {
   const { notebook } = usePorts();
-  const [failure, setFailure] = useState<string | null>(null);
-  const save = async () => {
-    try {
-      saveText(await notebook.rescue(job.id), job);
-    } catch (error) {
-      setFailure(failureOf(error, pieceWords().itCouldNotBeReadAtAll));
-    }
-  };
-  const remove = () =>
-    notebook.remove(job.id).then(onRemoved, (error: unknown) => setFailure(failureOf(error)));
   return (
-    <div class="list-row">
-      <span class="says">{job.title || pieceWords().aJob}</span>
-      <span class="note">{failure ?? sentence}</span>
-      <button type="button" class="quiet" onClick={save}>
-        {pieceWords().saveAsAFile}
-      </button>
-      <button type="button" class="quiet" onClick={remove}>
-        {pieceWords().remove}
-      </button>
-    </div>
+    <DamagedRecord
+      title={job.title || pieceWords().aJob}
+      sentence={sentence}
+      record={job}
+      shelf={notebook}
+      onRemoved={onRemoved}
+    />
   );
 }

@@ -9,7 +9,7 @@ import { putBack, removedName } from '../put-back.ts';
 const OFFERED = 60 * 60_000;
 
 /** On the home screen: what was removed last comes back at a touch. */
-export function PutBack() {
+export function PutBack({ onPutBack = () => undefined }: { onPutBack?(): void }) {
   const ports = usePorts();
   const { notebook } = ports;
   const [last, setLast] = useState<Omit<Removed, 'record'> | null>(null);
@@ -34,7 +34,9 @@ export function PutBack() {
         type="button"
         class="quiet"
         onClick={() =>
-          putBack(ports, last).then(look, (error: unknown) => setFailure(failureOf(error)))
+          putBack(ports, last)
+            .then(onPutBack)
+            .then(look, (error: unknown) => setFailure(failureOf(error)))
         }
       >
         {keepingWords().putBack}

@@ -66,7 +66,7 @@ export function Home() {
         says={homeWords().practiseOnAMadeUpGuitar}
         note={homeWords().noGuitarAndNoMeterNeeded}
       />
-      <PutBack key={removals} />
+      <PutBack key={removals} onPutBack={() => setRemovals(removals + 1)} />
       {shelf.is === 'ready' && shelf.jobs.length >= SEARCHED && (
         <label class="field-tall">
           <span>{homeWords().findAJobOrAGuitar}</span>
@@ -78,7 +78,11 @@ export function Home() {
         </label>
       )}
       <Jobs shelf={shelf} wanted={wanted} onRemoved={() => setRemovals(removals + 1)} />
-      <Sheets wanted={wanted} />
+      <Sheets
+        key={`sheets ${removals}`}
+        wanted={wanted}
+        onRemoved={() => setRemovals(removals + 1)}
+      />
       {wanted.trim() === '' && <Drafts />}
       {shelf.is === 'ready' && shelf.practised.length > 0 && wanted.trim() === '' && (
         <>

@@ -6,13 +6,13 @@ import { homeWords } from '../../words/en/home.ts';
 import { pieceWords } from '../../words/en/pieces.ts';
 import { dateText } from '../../words/figures.ts';
 import { moveFromOldShelf } from '../old-shelf.ts';
-import { saveText } from '../pieces/save-text.ts';
+import { DamagedRecord } from '../pieces/damaged-record.tsx';
 import { usePorts } from '../ports.ts';
 import { hrefOf } from '../route.ts';
 import { routeOfSheet } from '../sheet-route.ts';
 
 /** On the home screen: the pickups that were sorted, and those that play together. */
-export function Sheets({ wanted }: { wanted: string }) {
+export function Sheets({ wanted, onRemoved }: { wanted: string; onRemoved(): void }) {
   const ports = usePorts();
   const { notebook } = ports;
   const [sheets, setSheets] = useState<readonly SheetSummary[]>([]);
@@ -43,17 +43,13 @@ export function Sheets({ wanted }: { wanted: string }) {
         {found.map((sheet) => (
           <li key={sheet.id}>
             {sheet.damaged ? (
-              <div class="list-row">
-                <span class="says">{sheet.title || homeWords().aPickup}</span>
-                <span class="note">{sheet.damaged}</span>
-                <button
-                  type="button"
-                  class="quiet"
-                  onClick={async () => saveText(await notebook.sheets.rescue(sheet.id), sheet)}
-                >
-                  {homeWords().saveAsAFile}
-                </button>
-              </div>
+              <DamagedRecord
+                title={sheet.title || homeWords().aPickup}
+                sentence={sheet.damaged}
+                record={sheet}
+                shelf={notebook.sheets}
+                onRemoved={onRemoved}
+              />
             ) : (
               <a class="list-row" href={hrefOf(routeOfSheet(sheet))}>
                 <span class="says">{called(sheet.title) || homeWords().aPickup}</span>
