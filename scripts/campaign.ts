@@ -14,7 +14,7 @@ import { modified } from '../tests/campaign/modified.ts';
 import { RULES } from '../tests/campaign/rules.ts';
 
 /**
- * npm run campaign -- --seed N --count N [--wrong-entries SHARE] [--access open|closed] [--no-symptoms] [--misses] [--out FILE]
+ * npm run campaign -- --seed N --count N [--wrong-entries SHARE] [--access open|closed] [--no-symptoms] [--misses] [--kind KIND] [--out FILE]
  * npm run campaign -- --flow leads --seed N --count N [--first N] [--misses]: pickups from number --first on, so that short runs of one
  * seed add up (the optimum is printed by the first of them); sorts the leads of pickups played by a circuit simulator, with 7 % wrong
  * taps and 3 % wrong entries, and prints the fewest readings that any policy needs beside what ours needs.
@@ -23,7 +23,8 @@ import { RULES } from '../tests/campaign/rules.ts';
  * that the list claims to show, two have two of them; with --healthy all are healthy. --add FILE keeps results as lines of JSON, each
  * as soon as it is there, and prints figures over all that the file holds: a long campaign can be run in parts and stopped at any time.
  * Hunts on guitars played by a circuit simulator; prints one JSON object. Of every sixty guitars twenty have one fault drawn
- * by prior, fifteen one drawn evenly, ten have two faults, ten are healthy and five have something that is not modelled. Fingers touch
+ * by prior, fifteen one drawn evenly, ten have two faults, ten are healthy and five have something that is not modelled; with --kind all
+ * are of that kind. Fingers touch
  * both probes in --fingers of the readings (5 % unless said). The fixed order runs on the guitars drawn by prior; with --rules every
  * other rule does too, one figure each. With --out
  * the hunts are written to a file, for `npm run report`.
@@ -45,8 +46,23 @@ const { values } = parseArgs({
     access: { type: 'string', default: 'open' },
     'no-symptoms': { type: 'boolean', default: false },
     misses: { type: 'boolean', default: false },
+    kind: { type: 'string' },
   },
 });
+const KINDS: readonly Kind[] = [
+  'single-by-prior',
+  'single-evenly',
+  'single-by-prior',
+  'double',
+  'single-evenly',
+  'single-by-prior',
+  'healthy',
+  'single-evenly',
+  'single-by-prior',
+  'double',
+  'outside',
+  'healthy',
+];
 const [seed, count, wrongEntries, fingers] = [
   Number(values.seed),
   Number(values.count),
@@ -68,6 +84,8 @@ if (values.stage !== 'closed' && values.stage !== 'open' && values.stage !== 'ma
 const modifiedCount = Number(values.modified);
 if (!Number.isInteger(modifiedCount) || modifiedCount < 0)
   fail('--modified takes a whole number of wirings');
+if (values.kind !== undefined && !KINDS.includes(values.kind as Kind))
+  fail(`--kind takes one of ${[...new Set(KINDS)].join(', ')}; got "${values.kind}"`);
 if (values.access !== 'open' && values.access !== 'closed')
   fail(`--access takes open or closed, got "${values.access}"`);
 
@@ -145,20 +163,6 @@ if (values.flow === 'closing') {
   process.exit(0);
 }
 
-const KINDS: readonly Kind[] = [
-  'single-by-prior',
-  'single-evenly',
-  'single-by-prior',
-  'double',
-  'single-evenly',
-  'single-by-prior',
-  'healthy',
-  'single-evenly',
-  'single-by-prior',
-  'double',
-  'outside',
-  'healthy',
-];
 const common = {
   access: values.access as 'open' | 'closed',
   wrongEntries,
@@ -166,7 +170,7 @@ const common = {
   symptoms: !values['no-symptoms'],
 };
 const jobs: HuntOptions[] = Array.from({ length: count }, (_, at) => {
-  const kind = KINDS[Math.floor(at / 5) % KINDS.length] as Kind;
+  const kind = (values.kind ?? KINDS[Math.floor(at / 5) % KINDS.length]) as Kind;
   const guitar = { ...common, seed: seed * 100_000 + at, kind };
   return kind === 'single-by-prior'
     ? [

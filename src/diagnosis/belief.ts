@@ -210,6 +210,7 @@ function usualWords(
   };
 }
 
+const UNPAIRED = new Set(['strays', 'elsewhere']);
 /** Faults of which pairs are made. */
 const PARTNERS = 160;
 
@@ -229,6 +230,8 @@ function likelyPairs(
   const base = apart(singles[0] as Hypothesis);
   const top = singles
     .slice(1)
+    // What is rare by itself beside a fault is left to `something else`.
+    .filter(({ faults }) => !UNPAIRED.has(faults[0]?.family ?? ''))
     .map((hypothesis) => ({
       hypothesis,
       score: scores[hypothesis.index] as number,

@@ -1,7 +1,9 @@
 import type { Edit } from '../circuit/edit.ts';
 import type { Layout } from '../circuit/netlist.ts';
+import { landedElsewhere } from '../faults/elsewhere.ts';
 import type { Fault } from '../faults/fault.ts';
 import { faultsOf } from '../faults/index.ts';
+import { straysOf } from '../faults/strays.ts';
 import type { Loose } from '../readings/level.ts';
 
 /** Keys of the two suspects that are no fault of the model. */
@@ -19,8 +21,16 @@ export interface Hypothesis {
 }
 
 /** Shares before any reading (common practice, no source: a guitar is on the bench because something is wrong, and two faults at once are real). */
-export const PRIOR = { healthy: 0.1, somethingElse: 0.03, double: 0.07, single: 0.8 } as const;
+export const PRIOR = {
+  healthy: 0.1,
+  single: 0.78,
+  double: 0.07,
+  stray: 0.015,
+  elsewhere: 0.02,
+  somethingElse: 0.015,
+} as const;
 
+/** Healthy first, then every modelled single fault in each of its sizes. */
 export function singleHypotheses(layout: Layout): readonly Hypothesis[] {
   const healthy: Hypothesis = {
     index: 0,
@@ -28,25 +38,44 @@ export function singleHypotheses(layout: Layout): readonly Hypothesis[] {
     edits: [],
     logPrior: Math.log(PRIOR.healthy),
   };
-  const singles: Hypothesis[] = [healthy];
-  for (const fault of faultsOf(layout.circuit))
-    for (const { edits, share, loose } of fault.variants) {
+  return [healthy, ...sizesOf(layout, faultsOf(layout.circuit), PRIOR.single, 1)];
+}
+
+/** What a hunt weighs: the singles, and after them what is no slip of a list: paths that nobody drew, and leads on another part. */
+export function huntHypotheses(layout: Layout): readonly Hypothesis[] {
+  const singles = singleHypotheses(layout);
+  const known = faultsOf(layout.circuit);
+  const strays = sizesOf(layout, straysOf(layout, known), PRIOR.stray, singles.length);
+  const from = singles.length + strays.length;
+  const astray = sizesOf(layout, landedElsewhere(layout, known), PRIOR.elsewhere, from);
+  return [...singles, ...strays, ...astray];
+}
+
+/** Every size of these faults, the first with place `from`. */
+function sizesOf(
+  layout: Layout,
+  faults: readonly Fault[],
+  share: number,
+  from: number,
+): readonly Hypothesis[] {
+  return faults
+    .flatMap((fault) => fault.variants.map((variant) => ({ fault, variant })))
+    .map(({ fault, variant: { edits, share: part, loose } }, at): Hypothesis => {
       // Bridges are numbered after the layout's own sites.
       const site =
         loose?.site === 'first bridge'
           ? layout.sites.length
           : loose && layout.siteIndex.get(loose.site);
-      singles.push({
-        index: singles.length,
+      return {
+        index: from + at,
         faults: [fault],
         edits,
-        logPrior: Math.log(PRIOR.single * fault.weight * share),
+        logPrior: Math.log(share * fault.weight * part),
         ...(loose && site !== undefined
           ? { loose: { site, deviation: loose.deviation, bridge: loose.site === 'first bridge' } }
           : {}),
-      });
-    }
-  return singles;
+      };
+    });
 }
 
 /** A bridge of the second fault comes after those of the first. */

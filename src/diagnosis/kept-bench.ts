@@ -7,7 +7,7 @@ import type { Access, Evidence } from './assessment.ts';
 import { beepsBeside } from './beeps.ts';
 import { type Belief, believe, distinct } from './belief.ts';
 import { candidates } from './candidates.ts';
-import { type Hypothesis, singleHypotheses } from './hypothesis.ts';
+import { type Hypothesis, huntHypotheses } from './hypothesis.ts';
 import { Predictor } from './predictor.ts';
 import { afterRepairs, splitByRepairs } from './rounds.ts';
 
@@ -33,7 +33,7 @@ export function benchOf(circuit: Circuit, meter: Meter, repairs: readonly string
     key,
     circuit,
     predictor: new Predictor(layout, meter),
-    singles: afterRepairs(singleHypotheses(layout), repairs),
+    singles: afterRepairs(huntHypotheses(layout), repairs),
     asks: { closed: candidates(layout, 'closed'), open: candidates(layout, 'open') },
   };
   return kept;

@@ -19,6 +19,9 @@ export interface HuntFigures {
   readonly falseAlarm: number | null;
   /** Share of guitars with something not modelled of which it is said that nothing modelled fits, and share that get a repair named with 95 % or more. */
   readonly outsideFlagged: number | null;
+  readonly outsideFlaggedPath: number | null;
+  readonly outsideFlaggedLead: number | null;
+  readonly outsideFlaggedLeads: number | null;
   readonly outsideMisnamed: number | null;
   /** Mean gap between stated probability and share right, over ten bins, weighted by their counts. */
   readonly calibrationError: number | null;
@@ -28,6 +31,9 @@ export interface HuntFigures {
   readonly stepMsP95: number;
 }
 
+const isPath = ({ strange }: HuntResult): boolean => strange === 'path';
+const isLead = ({ strange }: HuntResult): boolean => strange === 'lead';
+const isLeads = ({ strange }: HuntResult): boolean => strange === 'leads';
 const mean = (values: readonly number[]): number | null =>
   values.length === 0 ? null : round(values.reduce((sum, value) => sum + value, 0) / values.length);
 const share = (list: readonly HuntResult[], which: (one: HuntResult) => boolean): number | null =>
@@ -53,10 +59,13 @@ export function figuresOf(results: readonly HuntResult[]): HuntFigures {
     meanReadingsUniform: mean(of('single-evenly').map((one) => one.readings)),
     meanReadingsHealthy: mean(of('healthy').map((one) => one.readings)),
     falseAlarm: share(of('healthy'), (one) => one.verdict === 'repair'),
-    outsideFlagged: share(of('outside'), (one) => one.verdict === 'outside'),
+    outsideFlagged: share(of('outside'), (one) => one.flagged === true),
+    outsideFlaggedPath: share(of('outside').filter(isPath), (one) => one.flagged === true),
+    outsideFlaggedLead: share(of('outside').filter(isLead), (one) => one.flagged === true),
+    outsideFlaggedLeads: share(of('outside').filter(isLeads), (one) => one.flagged === true),
     outsideMisnamed: share(
       of('outside'),
-      (one) => one.verdict === 'repair' && one.probability >= 0.95,
+      (one) => one.verdict === 'repair' && one.probability >= 0.95 && one.flagged !== true,
     ),
     calibrationError: calibrationError(of('single-by-prior')),
     fixedOrderMeanReadings: mean(fixed.map((one) => one.readings)),

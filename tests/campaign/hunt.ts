@@ -1,5 +1,6 @@
 import { type StartingWiring, startingWirings } from '../../src/circuit/catalog/index.ts';
 import type { Circuit, Setting } from '../../src/circuit/circuit.ts';
+import type { Edit } from '../../src/circuit/edit.ts';
 import { layoutOf } from '../../src/circuit/netlist.ts';
 import { potsOf, switchSettings, withKnob } from '../../src/circuit/setting.ts';
 import { assess } from '../../src/diagnosis/assess.ts';
@@ -16,7 +17,7 @@ import type { Ask, Reading } from '../../src/readings/reading.ts';
 import { soundOf } from '../../src/readings/sound.ts';
 import { View } from '../../src/readings/view.ts';
 import { Dice, type SimulatedGuitar, simulate } from '../simulated/index.ts';
-import { strangePart } from './outside-model.ts';
+import { type Strange, strangePart } from './outside-model.ts';
 import { type RuleName, ruleOf } from './rules.ts';
 
 /** What a simulated guitar has: nothing, one fault (drawn by its prior or evenly), two, or something that is not modelled. */
@@ -48,6 +49,9 @@ export interface HuntResult {
   readonly first: string;
   readonly probability: number;
   readonly right: boolean;
+  /** Where it has something that is not modelled: what, and whether this is said: that nothing drawn explains it, or which lead it is. */
+  readonly strange?: Strange;
+  readonly flagged?: boolean;
   /** Whether any symptom differs from what the wiring as intended sounds like. */
   readonly noticed: boolean;
   readonly readings: number;
@@ -66,7 +70,7 @@ export function hunt(options: HuntOptions): HuntResult {
   const dice = new Dice(`hunt ${options.seed} ${options.kind}`);
   const from = options.seed % startingWirings.length;
   const wirings = [...startingWirings.slice(from), ...startingWirings.slice(0, from)];
-  const strange = options.kind === 'outside' ? firstStrange(wirings, dice) : null;
+  const strange = options.kind === 'outside' ? firstStrange(wirings, options.seed, dice) : null;
   const wiring = strange?.wiring ?? (wirings[0] as (typeof wirings)[number]);
   const circuit = wiring.build();
   const faults = drawFaults(circuit, options.kind, dice);
@@ -96,16 +100,24 @@ export function hunt(options: HuntOptions): HuntResult {
     assessment = step();
   }
   const first = assessment.suspects[0];
+  const flagged =
+    strange !== null &&
+    (assessment.verdict?.kind === 'outside' ||
+      (first?.repair.startsWith('stray:') ?? false) ||
+      namesLead(first?.repair, strange.edits));
   return {
     wiring: wiring.id,
     kind: options.kind,
     order: options.order,
     truth,
-    faults: faults.map((fault) => fault.id),
+    faults: strange
+      ? strange.edits.map((edit) => JSON.stringify(edit))
+      : faults.map(({ id }) => id),
     verdict: assessment.verdict?.kind ?? 'unfinished',
     first: first?.repair ?? '',
     probability: first?.probability ?? 0,
-    right: first !== undefined && truth.includes(first.repair),
+    right: first !== undefined && (truth.includes(first.repair) || flagged),
+    ...(strange ? { strange: strange.what, flagged } : {}),
     noticed,
     readings: readings.length - told,
     seconds,
@@ -231,14 +243,19 @@ function drawFaults(circuit: Circuit, kind: Kind, dice: Dice): readonly Fault[] 
   }
 }
 
-/** The first of the wirings that has room for something that is not modelled, with it. */
-function firstStrange(wirings: readonly StartingWiring[], dice: Dice) {
+/** The first of the wirings that has room for something that is not modelled, with it; each kind in turn. */
+function firstStrange(wirings: readonly StartingWiring[], seed: number, dice: Dice) {
+  const what = (['path', 'lead', 'leads'] as const)[seed % 3] as Strange;
   for (const wiring of wirings) {
-    const edits = strangePart(wiring.build(), dice);
-    if (edits) return { wiring, edits };
+    const edits = strangePart(wiring.build(), what, dice);
+    if (edits) return { wiring, edits, what };
   }
   throw new Error('no wiring has room for something that is not modelled');
 }
+
+/** Whether the act that is named begins at a lead which sits in a wrong place. */
+const namesLead = (repair: string | undefined, edits: readonly Edit[]): boolean =>
+  edits.some((edit) => edit.op === 'land' && repair === `remake:${edit.joint.split('@')[0]}`);
 
 /** One of the fault's sizes; a size known only roughly is drawn anew, so that it is not one of the engine's own steps. */
 function variantOf(fault: Fault, dice: Dice) {

@@ -7,6 +7,19 @@ const faults = {
   cutOrWickItAwayCleanOff: 'Cut or wick it away; clean off old flux.',
   bendTheLugsApartAndSleeve: 'Bend the lugs apart and sleeve bare wire.',
   noBeepBetweenTheTwoThatThe: 'No beep between the two that the wiring does not ask for.',
+  landedElsewhere: (lead: string, wrong: string, right: string) =>
+    `${lead} does not sit on ${right} but on ${wrong}, or on what is wired to it`,
+  findWhereItSits: (lead: string) => `Follow ${lead} to its end and see which lug it sits on.`,
+  strayPath: (lug: string, lug2: string) =>
+    `something that is not on the drawing joins ${lug}, or what is wired to it, with ${lug2}`,
+  strayFind: (lug: string, lug2: string) => `Find what joins ${lug} and ${lug2} that nobody drew`,
+  strayLook: (lug: string, lug2: string) =>
+    `Follow everything wired to ${lug} and to ${lug2}: look for a part of an earlier job, a hidden link, old flux, conductive paint or damp.`,
+  strayDraw:
+    'If a part sits there on purpose, draw it into the wiring: from then on Lugwise reckons with it.',
+  strayClear: 'If not, take it out; clean off old flux and scrape paint away from the lugs.',
+  strayProof: (lug: string, lug2: string) =>
+    `Between ${lug} and ${lug2} the meter shows what the wiring foretells.`,
   theHotCoreOfThePickupS: (pickup: string) =>
     `the hot core of the ${pickup}'s lead touches its shield`,
   partTheCoreAndTheShieldOf: (pickup: string) =>

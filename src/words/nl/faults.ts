@@ -8,6 +8,19 @@ export const faults: ReturnType<typeof English> = {
   cutOrWickItAwayCleanOff: 'Snijd het weg of zuig het op; maak oude flux schoon.',
   bendTheLugsApartAndSleeve: 'Buig de lippen uit elkaar en doe krimpkous om blanke draad.',
   noBeepBetweenTheTwoThatThe: 'Geen piep tussen de twee die de bedrading niet vraagt.',
+  landedElsewhere: (lead, wrong, right) =>
+    `${lead} zit niet op ${right} maar op ${wrong}, of op wat daaraan vastzit`,
+  findWhereItSits: (lead) => `Volg ${lead} tot het einde en kijk op welke lip die zit.`,
+  strayPath: (lug, lug2) =>
+    `iets wat niet op de tekening staat verbindt ${lug}, of wat daaraan vastzit, met ${lug2}`,
+  strayFind: (lug, lug2) => `Zoek wat ${lug} en ${lug2} verbindt en door niemand getekend is`,
+  strayLook: (lug, lug2) =>
+    `Volg alles wat vastzit aan ${lug} en aan ${lug2}: zoek een onderdeel van een vroegere klus, een verborgen verbinding, oude flux, geleidende verf of vocht.`,
+  strayDraw:
+    'Zit daar met opzet een onderdeel, teken het dan in de bedrading: vanaf dan rekent Lugwise ermee.',
+  strayClear: 'Zo niet, haal het weg; maak oude flux schoon en schraap verf van de lippen.',
+  strayProof: (lug, lug2) =>
+    `Tussen ${lug} en ${lug2} wijst de meter aan wat de bedrading voorspelt.`,
   theHotCoreOfThePickupS: (pickup) =>
     `de signaalkern van de draad van ${de(pickup)} raakt zijn afscherming`,
   partTheCoreAndTheShieldOf: (pickup) =>
