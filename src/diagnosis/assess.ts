@@ -21,7 +21,7 @@ import {
 } from './next-reading.ts';
 import type { Predictor } from './predictor.ts';
 import { reportOf } from './report.ts';
-import { NOTHING_TO_LEARN, verdictOf } from './verdict.ts';
+import { verdictOf, WORTH_ASKING } from './verdict.ts';
 import { whyOf } from './why.ts';
 
 /** How many alternatives are offered beside the best reading. */
@@ -48,7 +48,7 @@ export function assess(evidence: Evidence, rule?: Rule): Assessment {
     );
   };
   const atJack = startsAtJack(counted) ? rankedWith('closed') : [];
-  const ranked = atJack.some(({ bits: worth }) => worth > NOTHING_TO_LEARN)
+  const ranked = atJack.some(({ bits: worth }) => worth > WORTH_ASKING)
     ? atJack
     : rankedWith(evidence.access);
   // What measured as it should says nothing that a person would ask for; what did not is a ground.

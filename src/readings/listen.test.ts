@@ -67,6 +67,15 @@ describe('how it sounds', () => {
     expect(first(three, '5', open)).toBe('normal');
   });
 
+  it('a worn track crackles while its knob is turned, hardly where it was left alone or is not heard', () => {
+    const worn: readonly Edit[] = [{ op: 'worn', part: 'volume' }];
+    expect(first(three, '1', worn, { volume: 0 })).toBe('crackle');
+    expect(first(three, '1', worn)).toBe('normal');
+    expect(first(three, '1', worn, { neckTone: 0 })).toBe('normal');
+    const dead: readonly Edit[] = [...worn, { op: 'open', site: 'jackHot@to' }];
+    expect(chance('crackle', three, '1', dead, { volume: 0 })).toBeLessThan(0.1);
+  });
+
   it('a lost string ground raises hum', () => {
     const lost: readonly Edit[] = [{ op: 'open', site: 'stringGround@to' }];
     expect(chance('hum', four, 'neck', lost)).toBeGreaterThan(5 * chance('hum', four, 'neck'));

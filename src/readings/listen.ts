@@ -1,6 +1,6 @@
 import type { Edit } from '../circuit/edit.ts';
 import { type Layout, layoutOf } from '../circuit/netlist.ts';
-import { settingKey, switchSettings } from '../circuit/setting.ts';
+import { settingKey, switchSettings, withKnob } from '../circuit/setting.ts';
 import { readingWords } from '../words/en/readings.ts';
 import { type Change, ELECTRIC, HUM_FLOOR, heardAs, MAGNETIC, rise } from './hearing.ts';
 import type { ReadingKind } from './kind.ts';
@@ -66,7 +66,8 @@ export const listenReading: ReadingKind<'listen'> = {
     const thin = (1 - silent) * heardAs('remembered', balance);
     const dull = (1 - silent) * heardAs('remembered', -balance);
     const hum = humOf(now, healthy, usualHum(view.layout));
-    const crackle = crackleOf(view, now);
+    const scratch = scratchOf(view);
+    const crackle = Math.max(scratch, crackleOf(view, now));
     // How often a word is said for what is there, and for something else: common practice, no source.
     const weights: Record<Word, number> = {
       normal:
@@ -76,7 +77,7 @@ export const listenReading: ReadingKind<'listen'> = {
           (1 - silent) * (1 - weak) * (1 - thin) * (1 - dull) * (1 - hum) * (1 - crackle),
         ),
       // What is very weak is called silent, too, and the other way round.
-      silent: 0.01 + 0.9 * silent * (1 - 0.5 * hum) + 0.1 * weak,
+      silent: 0.01 + 0.9 * silent * (1 - 0.5 * hum) * (1 - scratch) + 0.1 * weak,
       weak: 0.02 + 0.8 * weak + 0.08 * silent,
       thin: 0.02 + 0.9 * thin * (1 - 0.4 * weak) + 0.15 * weak,
       dull: 0.015 + 0.9 * dull,
@@ -94,17 +95,33 @@ export const listenReading: ReadingKind<'listen'> = {
   like: (guitar, ask) =>
     guitar.edits.some(({ op }) => op === 'intermittent')
       ? null
-      : `${guitar.edits.some(isWorn)} ${guitar.in(ask.setting).whole}`,
+      : `${guitar.edits.flatMap((edit) => (edit.op === 'worn' ? [edit.part] : []))} ${guitar.in(ask.setting).whole}`,
   observe: (seen) => [{ type: 'choice', word: seen.heard }],
   askText: () => readingWords().plugInAtLowVolumeSetThe,
   seenText: (seen) => readingWords().heard[seen.heard],
 };
 
-const isWorn = ({ op }: Edit): boolean => op === 'worn';
+/**
+ * Chance that a worn track is heard: three times in four while its knob is turned to where it stands, where anything sounds to be
+ * scratched at all, and hardly ever where it was left alone (common practice, no source).
+ */
+function scratchOf(view: View): number {
+  let most = 0;
+  for (const worn of view.edits) {
+    if (worn.op !== 'worn') continue;
+    const up = withKnob(view.setting, worn.part, 10);
+    const turned = settingKey(up) !== settingKey(view.setting);
+    most = Math.max(
+      most,
+      turned ? 0.75 * heardAs('present', soundWith(view.in(up), view.edits).level) : 0.05,
+    );
+  }
+  return most;
+}
 
 /**
  * Chance that it crackles while it is played and nothing is touched: half of the loose joints whose making and breaking is heard in
- * this setting at all, and fewer worn tracks (common practice, no source).
+ * this setting at all (common practice, no source).
  */
 function crackleOf(view: View, now: Sound): number {
   let heard = 0;
@@ -120,7 +137,7 @@ function crackleOf(view: View, now: Sound): number {
     const [quiet, loud] = [Math.min(now.level, other.level), Math.max(now.level, other.level)];
     heard = Math.max(heard, heardAs('present', loud) * heardAs('remembered', rise(loud, quiet)));
   }
-  return Math.max(0.01, 0.5 * heard, view.edits.some(isWorn) ? 0.3 : 0);
+  return Math.max(0.01, 0.5 * heard);
 }
 
 /**

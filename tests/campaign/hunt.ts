@@ -1,8 +1,7 @@
 import { type StartingWiring, startingWirings } from '../../src/circuit/catalog/index.ts';
-import type { Circuit, Setting } from '../../src/circuit/circuit.ts';
+import type { Circuit } from '../../src/circuit/circuit.ts';
 import type { Edit } from '../../src/circuit/edit.ts';
 import { layoutOf } from '../../src/circuit/netlist.ts';
-import { potsOf, switchSettings, withKnob } from '../../src/circuit/setting.ts';
 import { assess } from '../../src/diagnosis/assess.ts';
 import type { Access, Assessment, Evidence } from '../../src/diagnosis/assessment.ts';
 import { believe } from '../../src/diagnosis/belief.ts';
@@ -13,6 +12,7 @@ import { HEALTHY, SOMETHING_ELSE, singleHypotheses } from '../../src/diagnosis/h
 import { Predictor } from '../../src/diagnosis/predictor.ts';
 import type { Fault } from '../../src/faults/fault.ts';
 import { faultsOf } from '../../src/faults/index.ts';
+import { halfPlaces, knobPlaces, listeningPlaces, stringTouch } from '../../src/flows/index.ts';
 import type { Ask, Reading } from '../../src/readings/reading.ts';
 import { soundOf } from '../../src/readings/sound.ts';
 import { View } from '../../src/readings/view.ts';
@@ -33,7 +33,7 @@ export interface HuntOptions {
   readonly wrongEntries: number;
   /** Share of readings during which fingers touch both probes; none where left out. */
   readonly fingers?: number;
-  /** Whether the hunt starts from how each selector position sounds; these are not counted as readings. */
+  /** Whether the hunt starts from what the first screen asks; these are not counted as readings. */
   readonly symptoms: boolean;
 }
 
@@ -187,32 +187,24 @@ function reading(ask: Ask, guitar: SimulatedGuitar, at: number): Reading {
   return { id: `r${at}`, ask, seen: guitar.answer(ask), at: '2026-01-01T00:00:00Z', round: 0 };
 }
 
-/** How each switch position sounds with all knobs up, and each knob turned down, as the owner tells it at the start. */
+/** What is told before the meter comes out: each position of the selector, each knob turned down, volumes with a bleed at half, a hand on the strings. */
 function symptoms(circuit: Circuit, guitar: SimulatedGuitar): Reading[] {
-  const settings = switchSettings(circuit);
-  const turned = potsOf(circuit).map((pot) =>
-    withKnob(whereItActs(circuit, pot.id, settings), pot.id, 0),
-  );
-  return [...settings, ...turned].map((setting, at) =>
-    reading({ kind: 'listen', setting: { ...setting, plug: 'in' } }, guitar, at),
-  );
+  const touch = stringTouch(circuit);
+  const asks: readonly Ask[] = [
+    ...[...listeningPlaces(circuit), ...knobPlaces(circuit), ...halfPlaces(circuit)].map(
+      ({ ask }) => ask,
+    ),
+    ...(touch ? [touch] : []),
+  ];
+  return asks.map((ask, at) => reading(ask, guitar, at));
 }
 
-/** Normal, or silent where a knob at 0 is meant to silence it. */
+/** Normal, or silent where a knob at 0 is meant to silence it; hum that goes down under a hand. */
 function isNormal(circuit: Circuit, { ask, seen }: Reading): boolean {
+  if (seen.kind === 'touch') return seen.hum === 'down';
   if (seen.kind !== 'listen' || seen.heard === 'normal') return true;
   const sound = soundOf(new View(layoutOf(circuit), ask.setting, []), null);
   return seen.heard === 'silent' && sound.level < 1e-4;
-}
-
-/** The first switch setting in which turning the knob down is heard. */
-function whereItActs(circuit: Circuit, pot: string, settings: readonly Setting[]): Setting {
-  const layout = layoutOf(circuit);
-  const brightness = (setting: Setting) => soundOf(new View(layout, setting, []), null).high;
-  return (
-    settings.find((setting) => brightness(withKnob(setting, pot, 0)) < 0.5 * brightness(setting)) ??
-    (settings[0] as Setting)
-  );
 }
 
 function drawFaults(circuit: Circuit, kind: Kind, dice: Dice): readonly Fault[] {

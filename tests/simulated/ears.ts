@@ -1,4 +1,5 @@
 import type { Circuit, Setting } from '../../src/circuit/circuit.ts';
+import { withKnob } from '../../src/circuit/setting.ts';
 import type { AskOf, Heard, SeenOf } from '../../src/readings/reading.ts';
 import { type ResponseJob, responses, type SpiceNetlist, spiceNetlist } from '../oracle/index.ts';
 import type { Bench } from './bench.ts';
@@ -39,23 +40,31 @@ function judge(intended: Circuit, bench: Bench, setting: Setting, dice: Dice): H
   const { circuit, edits } = bench;
   const { tip, sleeve } = outputOf(circuit);
   const loose = edits.filter((edit) => edit.op === 'intermittent');
-  const [healthy, real, ...moved] = soundsOf([
+  const scratched = edits
+    .filter((edit) => edit.op === 'worn')
+    .find(({ part }) => (setting.knobs[part] ?? 10) < 10);
+  const [healthy, real, up, ...moved] = soundsOf([
     { circuit: intended, netlist: spiceNetlist(intended, setting), magnetOf: () => 1 },
-    ...[[], ...loose.map((edit) => [{ op: 'open' as const, site: edit.site }])].map((more) => ({
+    ...[
+      { at: setting, more: [] },
+      { at: scratched ? withKnob(setting, scratched.part, 10) : setting, more: [] },
+      ...loose.map(({ site }) => ({ at: setting, more: [{ op: 'open' as const, site }] })),
+    ].map(({ at, more }) => ({
       circuit,
-      netlist: bench.netlist(setting, [...edits, ...more]),
+      netlist: bench.netlist(at, [...edits, ...more]),
       magnetOf: (coil: string) => turnedBy(bench, coil),
     })),
-  ]) as [Sound, Sound, ...Sound[]];
+  ]) as [Sound, Sound, Sound, ...Sound[]];
   const coils = circuit.parts.filter(({ kind }) => kind === 'coil');
   const metals = circuit.parts.filter(({ kind }) => kind === 'metal');
   const path = (from: string, to: string) => bench.ohms(setting, [from, to]);
   const floating = metals.filter(({ id }) => path(`${id}.metal`, sleeve) > 10_000);
   // The sleeve joined to no coil at all: the amplifier hears the room and nothing else.
   if (coils.every(({ id }) => path(`${id}.start`, sleeve) === Infinity)) return 'hum';
+  // A worn track scratches while the knob is turned down, whatever is left to hear at its end.
+  if (scratched && Math.max(up.low, up.high) > -40 && dice.chance(0.75)) return 'crackle';
   if (Math.max(real.low, real.high) < -40) return 'silent';
   if (moved.some(({ low }) => low < real.low - 6) && dice.chance(0.5)) return 'crackle';
-  if (edits.some(({ op }) => op === 'worn') && dice.chance(0.25)) return 'crackle';
   if (floating.some(({ id }) => path(`${id}.metal`, tip) < 1000)) return 'hum';
   if (floating.length > 0 && dice.chance(0.7)) return 'hum';
   const [low, high] = [real.low - healthy.low, real.high - healthy.high];
