@@ -7,11 +7,13 @@ import type { ClosingOptions, ClosingResult, Trouble } from '../tests/campaign/c
 import { closingByWiring, closingFigures, keptIn } from '../tests/campaign/closing-figures.ts';
 import { byRule, figuresOf } from '../tests/campaign/figures.ts';
 import type { HuntOptions, HuntResult, Kind } from '../tests/campaign/hunt.ts';
+import { drawnCase, type OverOptimum, overOptimum } from '../tests/campaign/hunt-optimum.ts';
 import { sortOne } from '../tests/campaign/leads.ts';
 import { leadFigures } from '../tests/campaign/leads-figures.ts';
 import { optimumFor } from '../tests/campaign/leads-optimum.ts';
 import { modified } from '../tests/campaign/modified.ts';
-import { RULES } from '../tests/campaign/rules.ts';
+import { RULES, ruleOf } from '../tests/campaign/rules.ts';
+import { Dice } from '../tests/simulated/index.ts';
 
 /**
  * npm run campaign -- --seed N --count N [--wrong-entries SHARE] [--access open|closed] [--no-symptoms] [--misses] [--kind KIND] [--out FILE]
@@ -26,7 +28,8 @@ import { RULES } from '../tests/campaign/rules.ts';
  * by prior, fifteen one drawn evenly, ten have two faults, ten are healthy and five have something that is not modelled; with --kind all
  * are of that kind. Fingers touch
  * both probes in --fingers of the readings (5 % unless said). The fixed order runs on the guitars drawn by prior; with --rules every
- * other rule does too, one figure each. With --out
+ * other rule does too, one figure each, and small cases are
+ * searched for the best policy there is. With --out
  * the hunts are written to a file, for `npm run report`.
  */
 const { values } = parseArgs({
@@ -163,6 +166,8 @@ if (values.flow === 'closing') {
   process.exit(0);
 }
 
+/** Small enough that the best policy is found by search. */
+const SMALL_CASES = 200;
 const common = {
   access: values.access as 'open' | 'closed',
   wrongEntries,
@@ -194,11 +199,12 @@ if (values.misses)
 const figures = {
   seed,
   ...figuresOf(results),
-  ...(values.rules && { rules: byRule(results) }),
+  ...(values.rules && { rules: byRule(results), overOptimum: againstOptimum() }),
   wrongEntries,
   fingers,
   access: values.access,
   symptoms: common.symptoms,
+  ...(values.kind !== undefined && { kind: values.kind }),
 };
 if (values.out !== undefined)
   writeFileSync(
@@ -209,6 +215,14 @@ if (values.out !== undefined)
     }),
   );
 process.stdout.write(`${JSON.stringify(figures, null, 2)}\n`);
+
+/** What each rule costs beside the best policy there is, on small cases without error. */
+function againstOptimum(): Readonly<Record<string, OverOptimum>> {
+  const cases = Array.from({ length: SMALL_CASES }, (_, at) => drawnCase(seed * 1000 + at));
+  return Object.fromEntries(
+    RULES.map((rule) => [rule, overOptimum(cases, ruleOf(rule, new Dice(`small ${seed}`)))]),
+  );
+}
 
 /** Adds results to those of earlier runs, a line of JSON each. */
 function keep(file: string, results: readonly ClosingResult[]): void {

@@ -42,6 +42,21 @@ describe('the report of a campaign', () => {
     expect(text).not.toContain('NaN');
   });
 
+  it('makes one table of campaigns that differ in their seed alone', () => {
+    const kept = (seed: number, wrongEntries: number, right: boolean) => {
+      const hunts = [result({ right })];
+      const figures = { ...figuresOf(hunts), seed, wrongEntries, fingers: 0, access: 'open' };
+      return { figures, hunts };
+    };
+    const text = trustDocument([kept(1, 0, true), kept(2, 0, false), kept(3, 0.03, true)]);
+    expect(text.match(/^## .*/gm)).toEqual([
+      '## Seeds 1, 2: 2 guitars, open, 0 % wrong entries, fingers on both probes in 0 % of readings',
+      '## Seed 3: 1 guitars, open, 3 % wrong entries, fingers on both probes in 0 % of readings',
+    ]);
+    expect(text).toContain('| 99 % | 1 of 2 |');
+    expect(text).toContain('| 97 % | 1 of 1 |');
+  });
+
   it('draws ours and the fixed order, and a dot for each stated tenth', () => {
     const hunts = [
       result({}),

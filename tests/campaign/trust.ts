@@ -1,5 +1,6 @@
-import type { HuntFigures } from './figures.ts';
+import { byRule, figuresOf, type HuntFigures } from './figures.ts';
 import type { HuntResult } from './hunt.ts';
+import type { OverOptimum } from './hunt-optimum.ts';
 import { wilson } from './wilson.ts';
 
 /** What a campaign printed, and its hunts. */
@@ -9,16 +10,9 @@ export interface KeptCampaign {
     readonly wrongEntries: number;
     readonly fingers: number;
     readonly access: string;
-    readonly rules?: Readonly<
-      Record<
-        string,
-        {
-          readonly rightFirst: number | null;
-          readonly meanReadings: number | null;
-          readonly meanMinutes: number | null;
-        }
-      >
-    >;
+    readonly kind?: string;
+    readonly rules?: ReturnType<typeof byRule>;
+    readonly overOptimum?: Readonly<Record<string, OverOptimum>>;
   };
   readonly hunts: readonly HuntResult[];
 }
@@ -99,24 +93,60 @@ Hunts on guitars that a general circuit simulator plays (ngspice), not by the so
 ![Stated probability against share right](trust/calibration.svg)
 
 ![Readings until the verdict](trust/readings.svg)
-${kept.map(campaign).join('')}`;
+${pooled(kept).map(campaign).join('')}`;
 }
 
-function campaign({ figures, hunts }: KeptCampaign): string {
-  const ours = hunts.filter(({ order }) => order === 'ours');
-  const rows = lines(figures.wrongEntries > 0).map(({ what, target, kinds, among, counts }) => {
-    const own = ours.filter((one) => kinds.includes(one.kind) && (among?.(one) ?? true));
-    const hits = own.filter(counts).length;
-    const [low, high] = own.length === 0 ? [0, 1] : wilson(hits, own.length);
-    return `| ${what} | ${target} | ${hits} of ${own.length} | ${percent(low)} to ${percent(high)} |`;
+/** Campaigns of one kind that differ in their seeds are one. */
+interface Pool {
+  readonly seeds: readonly number[];
+  readonly first: KeptCampaign['figures'];
+  readonly figures: HuntFigures;
+  readonly hunts: readonly HuntResult[];
+  readonly overOptimum?: Readonly<Record<string, OverOptimum>>;
+}
+
+function pooled(kept: readonly KeptCampaign[]): readonly Pool[] {
+  const pools = new Map<string, KeptCampaign[]>();
+  for (const one of kept) {
+    const { wrongEntries, fingers, access, kind = '' } = one.figures;
+    const name = `${access} ${wrongEntries} ${fingers} ${kind}`;
+    pools.set(name, [...(pools.get(name) ?? []), one]);
+  }
+  return [...pools.values()].map((list): Pool => {
+    const hunts = list.flatMap((one) => one.hunts);
+    const overOptimum = list.find(({ figures }) => figures.overOptimum)?.figures.overOptimum;
+    return {
+      seeds: list.map(({ figures }) => figures.seed),
+      first: (list[0] as KeptCampaign).figures,
+      figures: figuresOf(hunts),
+      hunts,
+      ...(overOptimum ? { overOptimum } : {}),
+    };
   });
-  const rules = Object.entries(figures.rules ?? {}).map(
+}
+
+function campaign({ seeds, first, figures, hunts, overOptimum }: Pool): string {
+  const ours = hunts.filter(({ order }) => order === 'ours');
+  const rows = lines(first.wrongEntries > 0).flatMap(({ what, target, kinds, among, counts }) => {
+    const own = ours.filter((one) => kinds.includes(one.kind) && (among?.(one) ?? true));
+    if (own.length === 0) return [];
+    const hits = own.filter(counts).length;
+    const [low, high] = wilson(hits, own.length);
+    return [
+      `| ${what} | ${target} | ${hits} of ${own.length} | ${percent(low)} to ${percent(high)} |`,
+    ];
+  });
+  const rules = Object.entries(byRule(hunts)).map(
     ([rule, { rightFirst, meanReadings, meanMinutes }]) =>
       `| ${rule} | ${percent(rightFirst)} | ${plain(meanReadings)} | ${plain(meanMinutes)} |`,
   );
+  const over = Object.entries(overOptimum ?? {}).map(
+    ([rule, { cases, mean, worst }]) =>
+      `| ${rule} | ${cases} | ${mean.toFixed(3)} | ${worst.toFixed(2)} |`,
+  );
   const wrong = ours.filter(({ right }) => !right);
   return `
-## Seed ${figures.seed}: ${figures.count} guitars, ${figures.access}, ${figures.wrongEntries * 100} % wrong entries, fingers on both probes in ${figures.fingers * 100} % of readings
+## ${seeds.length > 1 ? 'Seeds' : 'Seed'} ${seeds.join(', ')}: ${figures.count} guitars, ${first.access}, ${first.wrongEntries * 100} % wrong entries, fingers on both probes in ${first.fingers * 100} % of readings
 
 | what | target | measured | interval |
 |---|---|---|---|
@@ -125,7 +155,7 @@ ${rows.join('\n')}
 Mean readings until the verdict: ${plain(figures.meanReadings)} (by prior), ${plain(figures.meanReadingsUniform)} (evenly), ${plain(figures.meanReadingsHealthy)} (healthy); the same belief fed in a
 fixed order: ${plain(figures.fixedOrderMeanReadings)}. Gap between stated and true probability: ${figures.calibrationError?.toFixed(3) ?? '-'} (target 0.02).
 ${
-  rules.length === 0
+  rules.length < 3
     ? ''
     : `
 Rules for the next reading, on the same guitars (one fault by prior):
@@ -133,6 +163,18 @@ Rules for the next reading, on the same guitars (one fault by prior):
 | rule | right first | mean readings | mean minutes of effort |
 |---|---|---|---|
 ${rules.join('\n')}
+`
+}
+${
+  over.length === 0
+    ? ''
+    : `
+The same rules on small cases that are searched for the best policy there is (nine suspects of one guitar, eighteen readings without
+error, seconds of effort as in the app; target 1.05 on average and 1.3 at worst):
+
+| rule | cases | cost over the best, mean | worst |
+|---|---|---|---|
+${over.join('\n')}
 `
 }
 ${wrong.length === 0 ? 'No hunt ended wrong.' : `Hunts that ended wrong:\n\n${wrong.map(missed).join('\n')}`}
