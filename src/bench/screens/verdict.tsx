@@ -35,6 +35,8 @@ export function Verdict(props: VerdictProps) {
   const several = verdict.kind === 'cannot-tell-apart';
   const unseen = verdict.kind === 'not-ruled-out';
   const mendable = verdict.repairs.length > 0;
+  // A repair was made, and nothing read since is off.
+  const isMended = unseen && work.repairs.length > 0;
   const canOpen = work.access === 'closed' && verdict.kind !== 'healthy';
   return (
     <Screen
@@ -59,7 +61,9 @@ export function Verdict(props: VerdictProps) {
           )}
           {!mendable && (
             <button type="button" class="main" onClick={() => say({ type: 'CLOSE' })}>
-              {verdict.kind === 'healthy' ? huntWords().closeTheJob : huntWords().leaveItHere}
+              {verdict.kind === 'healthy' || isMended
+                ? huntWords().closeTheJob
+                : huntWords().leaveItHere}
             </button>
           )}
         </>
