@@ -135,7 +135,8 @@ if (values.flow === 'closing') {
     return {
       ...(wirings[at % wirings.length] as (typeof wirings)[number]),
       stage: values.stage as ClosingOptions['stage'],
-      trouble: troubles[(at + round) % troubles.length] as Trouble,
+      // Every wiring goes through all of them, whatever the number of wirings.
+      trouble: troubles[((at % wirings.length) + round) % troubles.length] as Trouble,
       seed: seed * 100_000 + at,
       meter: `${seed} ${round % METERS}`,
     };

@@ -105,13 +105,27 @@ export function closingHeadline(results: readonly ClosingResult[]): string {
     (part) => part.results,
   );
   const figures = closingFigures(open);
-  const row = (what: string, { of, count }: Share) => `| ${what} | ${count} of ${of} |`;
-  return `| closing check, cavity open | figure |
-| --- | --- |
-${row('healthy guitars called faulty', failedOf(open, 'healthy'))}
-${row('one fault that the list claims, caught', failedOf(open, 'single'))}
-${row('one of two such faults caught', failedOf(open, 'double'))}
-| readings in a list, mean over ${figures.wirings} wirings / fewest there can be | ${plain(figures.meanPlanReadings)} / ${plain(figures.lowerBoundReadings)} |
-| minutes for all of it / for its head, which shows ${percent(figures.meanFirstShare)} of what goes wrong | ${plain(figures.meanMinutes)} / ${plain(figures.meanFirstMinutes)} |
-`;
+  const outOf = ({ of, count }: Share) => `${count} of ${of}`;
+  return aligned([
+    ['closing check, cavity open', 'figure'],
+    ['healthy guitars called faulty', outOf(failedOf(open, 'healthy'))],
+    ['one fault that the list claims, caught', outOf(failedOf(open, 'single'))],
+    ['one of two such faults caught', outOf(failedOf(open, 'double'))],
+    [
+      `readings in a list, mean over ${figures.wirings} wirings / fewest there can be`,
+      `${plain(figures.meanPlanReadings)} / ${plain(figures.lowerBoundReadings)}`,
+    ],
+    [
+      `minutes for all of it / for its head, which shows ${percent(figures.meanFirstShare)} of what goes wrong`,
+      `${plain(figures.meanMinutes)} / ${plain(figures.meanFirstMinutes)}`,
+    ],
+  ]);
+}
+
+/** A table whose columns are as wide as their widest cell; the first row is its head. */
+function aligned(rows: readonly (readonly [string, string])[]): string {
+  const widths = [0, 1].map((at) => Math.max(...rows.map((row) => (row[at] as string).length)));
+  const line = (cells: readonly string[], fill = ' ') =>
+    `| ${cells.map((cell, at) => cell.padEnd(widths[at] as number, fill)).join(' | ')} |\n`;
+  return rows.map((row, at) => line(row) + (at === 0 ? line(['', ''], '-') : '')).join('');
 }
