@@ -5,6 +5,7 @@ import type { Job } from '../../notebook/job.ts';
 import type { Ask } from '../../readings/reading.ts';
 import { deskWords } from '../../words/en/desk.ts';
 import { type Hunt, useHunt } from '../hunt-actor.ts';
+import { useAfterPaint } from '../pieces/after-paint.ts';
 import { Screen } from '../pieces/screen.tsx';
 import { Strip } from '../pieces/strip.tsx';
 import { usePorts } from '../ports.ts';
@@ -29,20 +30,25 @@ export function JobPage({ id, view }: { id: string; view: JobView }) {
   const [found, setFound] = useState<Found>({ is: 'reading' });
   const [readings, setReadings] = useState(0);
   useEffect(() => {
+    let here = true;
     setFound({ is: 'reading' });
     const unwatch = notebook.watch((notice) => {
       if (notice.id !== id || notice.what !== 'removed') return;
       setFound({ is: 'missing', sentence: deskWords().itWasRemovedInAnotherTab });
     });
     notebook.read(id).then(
-      (job) => setFound({ is: 'found', job }),
+      // Reading it back and the first screen of its hunt are each a task of their own.
+      (job) => setTimeout(() => here && setFound({ is: 'found', job }), 0),
       (error: unknown) =>
         setFound({
           is: 'missing',
           sentence: error instanceof Error ? error.message : deskWords().itCouldNotBeRead,
         }),
     );
-    return unwatch;
+    return () => {
+      here = false;
+      unwatch();
+    };
   }, [id, notebook, readings]);
   if (found.is === 'reading') return <Screen name="waiting" title={deskWords().openingTheJob} />;
   if (found.is === 'found') {
@@ -96,6 +102,8 @@ function OpenJob({ job, view, onRewritten }: OpenJobProps) {
     site: null,
     setting: restingSetting(job.circuit),
   }));
+  // Beginning the hunt and showing it are each a task of their own.
+  if (!useAfterPaint(job.id)) return <Screen name="waiting" title={deskWords().openingTheJob} />;
   switch (view) {
     case 'drawing':
       return (
