@@ -103,7 +103,7 @@ const readings = {
     hum: 'hum',
     crackle: 'crackle',
   },
-  hum: { up: 'hum goes up', down: 'hum goes down', same: 'hum stays' },
+  hum: { up: 'hum gets louder', down: 'hum gets softer', same: 'hum stays the same' },
   humSame: 'as loud',
   humLouder: (decibels: string) => `${decibels} dB louder`,
   humSofter: (decibels: string) => `${decibels} dB softer`,

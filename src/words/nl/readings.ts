@@ -80,7 +80,7 @@ export const readings: ReturnType<typeof English> = {
   setTheMeterToDCMillivolts: (probes, part) =>
     `Zet de meter op DC millivolt: ${probes}. Leg staal op ${de(part)}, trek het dan weg en kijk welke kant het getal uitslaat.`,
   plugInAtLowVolumeAndTouch: (lug) =>
-    `Steek de kabel in op laag volume en raak ${lug} aan. Wordt de brom zachter, blijft hij gelijk, of wordt hij harder?`,
+    `Steek de kabel in op laag volume en raak ${lug} aan. Wordt de brom zachter, blijft hij gelijk, of wordt hij luider?`,
   turnThePartSlowlyFrom0To: (part, probes) =>
     `Draai ${de(part)} langzaam van 0 naar 10 en kijk naar de ohms: ${probes}. Noteer het hoogste getal.`,
   openOL: 'open (OL)',
@@ -101,7 +101,7 @@ export const readings: ReturnType<typeof English> = {
     hum: 'brom',
     crackle: 'gekraak',
   },
-  hum: { up: 'brom gaat omhoog', down: 'brom gaat omlaag', same: 'brom blijft' },
+  hum: { up: 'brom wordt luider', down: 'brom wordt zachter', same: 'brom blijft gelijk' },
   humSame: 'even luid',
   humLouder: (decibels) => `${decibels} dB luider`,
   humSofter: (decibels) => `${decibels} dB zachter`,
