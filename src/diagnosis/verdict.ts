@@ -109,7 +109,7 @@ function nothingFound({ groups, reports }: Findings, first: Group, sure: boolean
     repairs: [],
     options: hidden.map(optionOf),
     steps: [
-      ...(sure ? [] : [diagnosisWords().openTheGuitarOrTakeAReading]),
+      ...(sure ? [] : [diagnosisWords().letTheClosingCheckProveTheRest]),
       diagnosisWords().ifItStillSoundsWrongLookOutside,
     ],
     proof: diagnosisWords().itPlaysInEveryPosition,

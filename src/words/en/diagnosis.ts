@@ -15,7 +15,8 @@ const diagnosis = {
   remedyFirstAsTheLikeliest: (remedy: string) =>
     `${remedy} first, as the likeliest, and take the readings that were off again: if they stay off, go on with the next.`,
   everythingReadSoFarIsAsIntended: 'Everything read so far is as intended.',
-  openTheGuitarOrTakeAReading: 'Open the guitar, or take a reading you passed over, and go on.',
+  letTheClosingCheckProveTheRest:
+    'Let the closing check prove the rest, or go on with a reading of your own.',
   ifItStillSoundsWrongLookOutside:
     'If it still sounds wrong, look outside the wiring: cable, amplifier, strings.',
   itPlaysInEveryPosition: 'It plays in every position.',
@@ -46,7 +47,7 @@ const diagnosis = {
   noReadingLeftCanTellThese: (sentences: readonly string[]) =>
     `No reading left can tell these apart: ${sentences.join('; or ')}.`,
   nothingReadSoFarIsOffAnd: (sentences: readonly string[]) =>
-    `Nothing read so far is off, and no reading in reach would tell more. Not ruled out: ${sentences.join('; ')}.`,
+    `Nothing read so far is off, and no one reading would tell much more. Not ruled out: ${sentences.join('; ')}.`,
   orMendedByTheSameAct: (sentences: readonly string[]) =>
     ` Or, mended by the same act: ${sentences.join('; or ')}.`,
   /** Faults that are there at once. */

@@ -16,7 +16,8 @@ export const diagnosis: ReturnType<typeof English> = {
   remedyFirstAsTheLikeliest: (remedy) =>
     `${remedy} eerst, als het waarschijnlijkst, en doe de afwijkende metingen opnieuw: blijven ze afwijken, ga dan door met de volgende.`,
   everythingReadSoFarIsAsIntended: 'Alles wat tot nu toe gemeten is, is zoals bedoeld.',
-  openTheGuitarOrTakeAReading: 'Open de gitaar, of doe een meting die je oversloeg, en ga door.',
+  letTheClosingCheckProveTheRest:
+    'Laat de eindcontrole de rest bewijzen, of ga door met een eigen meting.',
   ifItStillSoundsWrongLookOutside:
     'Klinkt het nog steeds verkeerd, zoek dan buiten de bedrading: kabel, versterker, snaren.',
   itPlaysInEveryPosition: 'Hij speelt in elke stand.',
@@ -44,7 +45,7 @@ export const diagnosis: ReturnType<typeof English> = {
   noReadingLeftCanTellThese: (sentences: readonly string[]) =>
     `Geen meting die over is kan deze uit elkaar houden: ${sentences.join('; of ')}.`,
   nothingReadSoFarIsOffAnd: (sentences: readonly string[]) =>
-    `Niets van wat gemeten is wijkt af, en er is geen meting over die meer zou zeggen. Niet uitgesloten: ${sentences.join('; ')}.`,
+    `Niets van wat gemeten is wijkt af, en geen enkele meting zou nog veel meer zeggen. Niet uitgesloten: ${sentences.join('; ')}.`,
   orMendedByTheSameAct: (sentences: readonly string[]) =>
     ` Of, met dezelfde ingreep verholpen: ${sentences.join('; of ')}.`,
   both: (sentences: readonly string[]) => sentences.join(', en '),
