@@ -17,6 +17,11 @@ export interface Figure {
 
 const ONE_OHM = 1;
 
+/** An unknown that may be several times its middle, as the ends of a pot's track: its logarithm spreads over more than this. */
+const WIDE = 1;
+/** Shares of a figure between which a wide unknown bends it: ln(a exp(x) + b) follows x as long as one of the two is all there is. */
+const BENDS = [0.02, 0.98] as const;
+
 /**
  * A meter's ranges are each off by their own share, so that readings in two ranges do not share one scale error: that share
  * comes on top of the error that all readings share (conservative where two readings are in one range).
@@ -28,10 +33,15 @@ export function figureOf(
 ): Figure {
   const scale = prediction.ohms / (prediction.ohms + ONE_OHM);
   const range = meter.accuracy / 2;
+  // Two ends in one figure, ten times apart, would foretell each other wrongly by a straight line: such a figure stands for itself.
+  const bent = prediction.slopes.map((slope, at) =>
+    (deviations[at] as number) > WIDE && slope > BENDS[0] && slope < BENDS[1] ? slope : 0,
+  );
+  const own = bent.reduce((sum, slope, at) => sum + (slope * (deviations[at] as number)) ** 2, 0);
   return {
     mean: Math.log(prediction.ohms + ONE_OHM),
-    slopes: prediction.slopes.map((slope) => slope * scale),
-    noise: scale ** 2 * (prediction.noise ** 2 + range ** 2),
+    slopes: prediction.slopes.map((slope, at) => (slope - (bent[at] as number)) * scale),
+    noise: scale ** 2 * (prediction.noise ** 2 + range ** 2 + own),
     variance: scale ** 2 * (varianceOf(prediction, deviations) + range ** 2),
   };
 }
