@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { figuresOf } from './figures.ts';
 import type { HuntResult } from './hunt.ts';
 import { calibrationPlot, readingsPlot } from './plots.ts';
-import { trustDocument } from './trust.ts';
+import { trustDocument, trustHeadline } from './trust.ts';
 
 const result = (more: Partial<HuntResult>): HuntResult => ({
   wiring: 'one-humbucker-one-knob',
@@ -55,6 +55,10 @@ describe('the report of a campaign', () => {
     ]);
     expect(text).toContain('| 99 % | 1 of 2 |');
     expect(text).toContain('| 97 % | 1 of 1 |');
+    const head = trustHeadline([kept(1, 0, true), kept(2, 0, false), kept(3, 0.03, true)]);
+    expect(head).toContain('how likely it is | 1 of 2 |');
+    expect(head).toContain('right with 3 % wrong entries (one fault / two) | 1 of 1 / 0 of 0 |');
+    expect(head).not.toContain('NaN');
   });
 
   it('draws ours and the fixed order, and a dot for each stated tenth', () => {

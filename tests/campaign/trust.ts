@@ -125,6 +125,64 @@ function pooled(kept: readonly KeptCampaign[]): readonly Pool[] {
   });
 }
 
+/** The head of it for README.md: hunts with the guitar open and nothing entered wrong, and the share right with wrong entries beside it. */
+export function trustHeadline(kept: readonly KeptCampaign[]): string {
+  const pools = pooled(kept).filter(({ first }) => first.access === 'open' && !first.kind);
+  const plainPool = pools.find(({ first }) => first.wrongEntries === 0);
+  if (!plainPool) throw new Error('no campaign on open guitars without wrong entries was given');
+  const { figures, hunts } = plainPool;
+  const ours = hunts.filter(({ order }) => order === 'ours');
+  const of = (
+    kinds: readonly HuntResult['kind'][],
+    counts: (one: HuntResult) => boolean,
+    list = ours,
+  ) => {
+    const own = list.filter(({ kind }) => kinds.includes(kind));
+    return `${own.filter(counts).length} of ${own.length}`;
+  };
+  const isRight = ({ right }: HuntResult) => right;
+  const noticed = ours.filter((one) => one.noticed);
+  const rows: [string, string][] = [
+    ['right repair leads, one fault, drawn by how likely it is', of(['single-by-prior'], isRight)],
+    ['the same, where something is heard to be wrong', of(['single-by-prior'], isRight, noticed)],
+    ['the same, drawn evenly over all modelled faults', of(['single-evenly'], isRight)],
+    ['one of two faults leads', of(['double'], isRight)],
+    ...pools
+      .filter(({ first }) => first.wrongEntries > 0)
+      .map((pool): [string, string] => [
+        `right with ${pool.first.wrongEntries * 100} % wrong entries (one fault / two)`,
+        [['single-by-prior', 'single-evenly'] as const, ['double'] as const]
+          .map((kinds) =>
+            of(
+              kinds,
+              isRight,
+              pool.hunts.filter(({ order }) => order === 'ours'),
+            ),
+          )
+          .join(' / '),
+      ]),
+    [
+      'readings until the verdict, mean (likely faults / evenly drawn / healthy)',
+      `${plain(figures.meanReadings)} / ${plain(figures.meanReadingsUniform)} / ${plain(figures.meanReadingsHealthy)}`,
+    ],
+    ['readings, where something is heard to be wrong', plain(figures.meanReadingsNoticed)],
+    [
+      'the same belief fed in a fixed order from the jack inward',
+      `${plain(figures.fixedOrderMeanReadings)} readings, ${Math.round((figures.fixedOrderRightFirst ?? 0) * 100)} % right`,
+    ],
+    ['healthy guitars called faulty', of(['healthy'], ({ verdict }) => verdict === 'repair')],
+    [
+      'a path or a lead where nobody drew one: found as such / named as another fault',
+      `${of(['outside'], ({ flagged }) => flagged === true)} / ${of(['outside'], ({ verdict, probability, flagged }) => verdict === 'repair' && probability >= 0.95 && flagged !== true)}`,
+    ],
+    ['gap between stated and true probability', figures.calibrationError?.toFixed(3) ?? '-'],
+  ];
+  return `| what | figure |
+| --- | --- |
+${rows.map(([what, figure]) => `| ${what} | ${figure} |`).join('\n')}
+`;
+}
+
 function campaign({ seeds, first, figures, hunts, overOptimum }: Pool): string {
   const ours = hunts.filter(({ order }) => order === 'ours');
   const rows = lines(first.wrongEntries > 0).flatMap(({ what, target, kinds, among, counts }) => {
