@@ -171,6 +171,19 @@ describe('the conversation of a closing check', () => {
     });
   });
 
+  it('explains the reading that is asked, and goes back to it with what was typed', async () => {
+    const check = conversation();
+    await check.begin();
+    const item = check.context().closing!.items.find(({ ask }) => ask.kind === 'ohms')!;
+    await check.say({ type: 'CHOOSE', item });
+    await check.say({ type: 'TYPE', text: '7.8' });
+    await check.say({ type: 'HELP' });
+    expect(check.state().matches({ asking: 'help' })).toBe(true);
+    await check.say({ type: 'BACK' });
+    expect(check.state().matches({ asking: 'entry' })).toBe(true);
+    expect(check.context()).toMatchObject({ typed: '7.8', item: { ask: item.ask } });
+  });
+
   it('leaves out what cannot be reached and keeps the rest of the list', async () => {
     const check = conversation();
     await check.begin();

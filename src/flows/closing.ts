@@ -50,6 +50,7 @@ export type ClosingEvent =
   | { readonly type: 'BACK' }
   | { readonly type: 'CANNOT_REACH'; readonly at: string }
   | { readonly type: 'JUMPS' }
+  | { readonly type: 'HELP' }
   | { readonly type: 'JUMPS_AT'; readonly site: SiteId; readonly at: string }
   /** All of the list is through, or enough of it for the person: the check ends, with the room's temperature if it was told. */
   | { readonly type: 'END'; readonly celsius?: number; readonly at: string }
@@ -304,6 +305,7 @@ export const closingMachine = check.createMachine({
           on: {
             TYPE: { actions: { type: 'keepTyped', params: ({ event }) => event } },
             JUMPS: { guard: 'isProbed', target: 'jumping' },
+            HELP: 'help',
             ENTER: [
               {
                 guard: 'isDoubtful',
@@ -317,6 +319,7 @@ export const closingMachine = check.createMachine({
             ],
           },
         },
+        help: { on: { BACK: 'entry' } },
         /** The reading will not stand still: the tips first, then the wire that moves it. */
         jumping: {
           on: {

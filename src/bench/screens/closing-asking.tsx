@@ -1,4 +1,5 @@
 import type { ClosingItem } from '../../closing/closing.ts';
+import { huntWords } from '../../words/en/hunt.ts';
 import { proofWords } from '../../words/en/proof.ts';
 import type { ClosingSay, ClosingSnapshot } from '../closing-actor.ts';
 import { saidBefore, timesWords } from '../closing-said.ts';
@@ -85,8 +86,11 @@ export function ClosingAsking({ snapshot, item, strip, say }: AskingProps) {
               {proofWords().jumpsAbout}
             </button>
           )}
+          <button type="button" class="quiet" onClick={() => say({ type: 'HELP' })}>
+            {ask.kind === 'ohms' || ask.kind === 'turn' ? huntWords().olHelp : huntWords().help}
+          </button>
           <button type="button" class="quiet" onClick={() => say({ type: 'LIST' })}>
-            {proofWords().anotherFirst}
+            {proofWords().later}
           </button>
         </div>
       </div>

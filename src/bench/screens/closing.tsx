@@ -15,6 +15,7 @@ import { ClosingStart } from './closing-start.tsx';
 import { ClosingStrip } from './closing-strip.tsx';
 import { Doubtful } from './doubtful.tsx';
 import { EngineFailed, StorageFailed } from './failed.tsx';
+import { Help } from './help.tsx';
 import { Jumping } from './jumping.tsx';
 
 /** The closing check of one job, from how far it is put together to the page that proves it. */
@@ -34,6 +35,8 @@ export function ClosingPage({ job: opened }: { job: Job }) {
     return <Doubtful strip={strip} doubt={doubt} say={say} />;
   if (snapshot.matches({ asking: 'jumping' }) && item)
     return <Jumping strip={strip} circuit={job.circuit} ask={item.ask} say={say} />;
+  if (snapshot.matches({ asking: 'help' }) && item)
+    return <Help strip={strip} kind={item.ask.kind} say={say} />;
   if (snapshot.matches('asking') && closing && item)
     return <ClosingAsking snapshot={snapshot} item={item} strip={strip} say={say} />;
   if (snapshot.matches('list') && closing)

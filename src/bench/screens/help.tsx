@@ -1,14 +1,14 @@
 import type { Ask } from '../../readings/reading.ts';
 import { handWords } from '../../words/en/hands.ts';
 import { KindDrawing } from '../drawings/kind-drawing.tsx';
-import type { Say } from '../hunt-actor.ts';
 import { OpenFaces } from '../pieces/open-faces.tsx';
 import { Screen } from '../pieces/screen.tsx';
 
 interface HelpProps {
   readonly strip: preact.ComponentChildren;
   readonly kind: Ask['kind'];
-  readonly say: Say;
+  /** Back to the reading, in whatever flow asked for it. */
+  readonly say: (event: { readonly type: 'BACK' }) => void;
 }
 
 /** Kinds for which both tips are held. */

@@ -5,7 +5,7 @@ const proof = {
   lookingForTheShortestList: 'Looking for the shortest list …',
   passes: 'Passes:',
   probesOffAndTheAmplifiers: 'Probes off, and the amplifier’s volume low.',
-  anotherFirst: 'Another first',
+  later: 'Not now',
   atDoesNotFitLookAtThe: (at: string) =>
     `${at} does not fit. Look at the controls and the probes, and do it once more.`,
   somethingIsNotAsItShouldBe: 'Something is not as it should be',

@@ -5,7 +5,7 @@ export const proof: ReturnType<typeof English> = {
   lookingForTheShortestList: 'De kortste lijst wordt gezocht …',
   passes: 'Goed bij:',
   probesOffAndTheAmplifiers: 'Meetpennen eraf, en het volume van de versterker laag.',
-  anotherFirst: 'Eerst een andere',
+  later: 'Niet nu',
   atDoesNotFitLookAtThe: (at) =>
     `${at} past niet. Kijk naar de knoppen en de meetpennen, en doe het nog eens.`,
   somethingIsNotAsItShouldBe: 'Iets is niet zoals het hoort',
