@@ -1,4 +1,5 @@
 import { erf } from 'mathjs';
+import { aligned } from './aligned.ts';
 import type { ClosingResult } from './closing.ts';
 import { closingByWiring, closingFigures } from './closing-figures.ts';
 import { type Share, shareOf } from './share.ts';
@@ -120,12 +121,4 @@ export function closingHeadline(results: readonly ClosingResult[]): string {
       `${plain(figures.meanMinutes)} / ${plain(figures.meanFirstMinutes)}`,
     ],
   ]);
-}
-
-/** A table whose columns are as wide as their widest cell; the first row is its head. */
-function aligned(rows: readonly (readonly [string, string])[]): string {
-  const widths = [0, 1].map((at) => Math.max(...rows.map((row) => (row[at] as string).length)));
-  const line = (cells: readonly string[], fill = ' ') =>
-    `| ${cells.map((cell, at) => cell.padEnd(widths[at] as number, fill)).join(' | ')} |\n`;
-  return rows.map((row, at) => line(row) + (at === 0 ? line(['', ''], '-') : '')).join('');
 }

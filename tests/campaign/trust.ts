@@ -1,3 +1,4 @@
+import { aligned } from './aligned.ts';
 import { byRule, figuresOf, type HuntFigures } from './figures.ts';
 import type { HuntResult } from './hunt.ts';
 import type { OverOptimum } from './hunt-optimum.ts';
@@ -177,10 +178,7 @@ export function trustHeadline(kept: readonly KeptCampaign[]): string {
     ],
     ['gap between stated and true probability', figures.calibrationError?.toFixed(3) ?? '-'],
   ];
-  return `| what | figure |
-| --- | --- |
-${rows.map(([what, figure]) => `| ${what} | ${figure} |`).join('\n')}
-`;
+  return aligned([['what', 'figure'], ...rows]);
 }
 
 function campaign({ seeds, first, figures, hunts, overOptimum }: Pool): string {
