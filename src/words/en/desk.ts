@@ -91,7 +91,7 @@ const desk = {
   itWasUsedAlreadyOrItIs: 'It was used already, or it is on another phone.',
   openingTheDrawing: 'Opening the drawing …',
   thisDrawingCannotBeOpened: 'This drawing cannot be opened',
-  aNumberIn: 'A number in Ω',
+  aNumberIn: 'A number in\u00a0Ω',
   aBeepOrNone: 'A beep or none',
   whatIHear: 'What I hear',
   humWhenITouchTheStrings: 'Hum when I touch the strings',

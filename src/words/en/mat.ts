@@ -152,7 +152,7 @@ const mat = {
     ],
     tap: [
       'Set the meter to DC and fix the range at 200 mV. A meter that looks for its range misses the swing.',
-      'Clip R and B on as drawn: exchanged probes exchange the sign.',
+      'Clip R and B on as they are asked: exchanged probes exchange the sign.',
       'Lay a screwdriver or any flat steel on the coil that is named, and wait for zero.',
       'Pull it straight off, fast. The first swing counts: to plus or to minus.',
       'Laying on swings the other way. Choose the pull, each time.',

@@ -94,7 +94,7 @@ export const desk: ReturnType<typeof English> = {
   itWasUsedAlreadyOrItIs: 'Ze is al gebruikt, of ze staat op een andere telefoon.',
   openingTheDrawing: 'De tekening wordt geopend …',
   thisDrawingCannotBeOpened: 'Deze tekening kan niet geopend worden',
-  aNumberIn: 'Een getal in Ω',
+  aNumberIn: 'Een getal in\u00a0Ω',
   aBeepOrNone: 'Een piep of geen piep',
   whatIHear: 'Wat ik hoor',
   humWhenITouchTheStrings: 'Brom als ik de snaren aanraak',

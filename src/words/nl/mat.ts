@@ -152,7 +152,7 @@ export const mat: ReturnType<typeof English> = {
     ],
     tap: [
       'Zet de meter op DC en het bereik vast op 200 mV. Een meter die zijn bereik zoekt mist de uitslag.',
-      'Klem R en B vast zoals getekend: verwisselde meetpennen verwisselen het teken.',
+      'Klem R en B vast zoals gevraagd: verwisselde meetpennen verwisselen het teken.',
       'Leg een schroevendraaier of een plat stuk staal op de genoemde spoel, en wacht op nul.',
       'Trek hem recht omhoog, snel. De eerste uitslag telt: naar plus of naar min.',
       'Bij het neerleggen is de uitslag andersom. Kies het wegtrekken, elke keer.',
