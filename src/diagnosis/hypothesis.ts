@@ -31,20 +31,23 @@ export const PRIOR = {
 } as const;
 
 /** Healthy first, then every modelled single fault in each of its sizes. */
-export function singleHypotheses(layout: Layout): readonly Hypothesis[] {
+export function singleHypotheses(
+  layout: Layout,
+  known: readonly Fault[] = faultsOf(layout.circuit),
+): readonly Hypothesis[] {
   const healthy: Hypothesis = {
     index: 0,
     faults: [],
     edits: [],
     logPrior: Math.log(PRIOR.healthy),
   };
-  return [healthy, ...sizesOf(layout, faultsOf(layout.circuit), PRIOR.single, 1)];
+  return [healthy, ...sizesOf(layout, known, PRIOR.single, 1)];
 }
 
 /** What a hunt weighs: the singles, and after them what is no slip of a list: paths that nobody drew, and leads on another part. */
 export function huntHypotheses(layout: Layout): readonly Hypothesis[] {
-  const singles = singleHypotheses(layout);
   const known = faultsOf(layout.circuit);
+  const singles = singleHypotheses(layout, known);
   const strays = sizesOf(layout, straysOf(layout, known), PRIOR.stray, singles.length);
   const from = singles.length + strays.length;
   const astray = sizesOf(layout, landedElsewhere(layout, known), PRIOR.elsewhere, from);
