@@ -88,6 +88,17 @@ describe('keeping the app offline', () => {
     expect(reload).toHaveBeenCalledOnce();
   });
 
+  it('opens again when the newer version cannot take over, since a request may still hold the running one', async () => {
+    const { acceptUpdate } = await started();
+    browser.registration.waiting = 'newer';
+    await waits();
+    acceptUpdate();
+    vi.advanceTimersByTime(3000);
+    expect(reload).not.toHaveBeenCalled();
+    vi.advanceTimersByTime(2000);
+    expect(reload).toHaveBeenCalledOnce();
+  });
+
   it('leaves a tab that did not agree as it is, and lets it follow when it does', async () => {
     const { acceptUpdate, updateWaiting } = await started();
     takesControl('newer');

@@ -8,6 +8,12 @@ export type OfflineState = 'preparing' | 'ready' | 'unavailable';
 export const updateWaiting: Signal<boolean> = signal(false);
 export const offlineState: Signal<OfflineState> = signal('preparing');
 
+/**
+ * A version that was agreed to takes over at once, unless the running one still answers a request of
+ * some tab: after this time the page opens again, which lets go of its own requests.
+ */
+const takeOverWithinMs = 4000;
+
 /** An app left open for days asks for a newer version this often, when it comes back into view. */
 const hoursBetweenChecks = 6;
 
@@ -58,8 +64,12 @@ export async function keepOffline(): Promise<void> {
 /** Takes the waiting version into use and opens the app again. Call it only on the player's word. */
 export function acceptUpdate(): void {
   accepted = true;
-  if (takenOver) window.location.reload();
-  else worker?.messageSkipWaiting();
+  if (takenOver) {
+    window.location.reload();
+    return;
+  }
+  worker?.messageSkipWaiting();
+  setTimeout(() => window.location.reload(), takeOverWithinMs);
 }
 
 function askNowAndThen(current: Workbox): void {

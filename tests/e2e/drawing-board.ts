@@ -1,6 +1,19 @@
 import type { Locator, Page } from '@playwright/test';
 import { expect } from './served-app.ts';
 
+/** Where something stands once it moves no more, as a finger waits for a panel to close. */
+export async function boxAtRest(target: Locator) {
+  let before = await target.boundingBox();
+  await expect(async () => {
+    await target.page().waitForTimeout(50);
+    const now = await target.boundingBox();
+    const moved = JSON.stringify(now) !== JSON.stringify(before);
+    before = now;
+    expect(moved).toBe(false);
+  }).toPass();
+  return before;
+}
+
 /** A wiring as a finger draws it: what is touched is counted. */
 export class DrawingBoard {
   readonly page: Page;
@@ -35,7 +48,7 @@ export class DrawingBoard {
   /** The middle of something on the drawing, by the words a screen reader says. */
   async touch(words: string): Promise<void> {
     const target = this.page.locator(`.whole-target[aria-label="${words}"]`).first();
-    const box = await target.boundingBox();
+    const box = await boxAtRest(target);
     if (!box) throw new Error(`nothing on the drawing is called "${words}"`);
     await this.page.touchscreen.tap(box.x + box.width / 2, box.y + box.height / 2);
     this.taps += 1;

@@ -5,7 +5,7 @@ import { restingSetting } from '../../src/circuit/setting.ts';
 import { ohms } from '../../src/circuit/units.ts';
 import type { WiringDraft } from '../../src/notebook/draft.ts';
 import { exportJob, type Job } from '../../src/notebook/index.ts';
-import { DrawingBoard } from './drawing-board.ts';
+import { boxAtRest, DrawingBoard } from './drawing-board.ts';
 import { bringIn, button, lookAtFile, onScreen, overflow } from './hunting.ts';
 import { storedJob } from './player.ts';
 import { expect, test } from './served-app.ts';
@@ -169,19 +169,23 @@ test('a part is moved, turned, renamed, given a value and taken away; a lead get
 }) => {
   const board = await draw(page, app.address, /two two-conductor pickups/i);
   await board.touchPart('tone');
-  const start = (await storedDraft(page)).now.places['tone'];
   await board.tap(board.button('Turn'));
+  await expect
+    .poll(async () => (await storedDraft(page)).now.places['tone'])
+    .toMatchObject({ turn: 90 });
+  const start = (await storedDraft(page)).now.places['tone']!;
   await page.getByLabel('Name', { exact: true }).fill('dark knob');
   await page.getByLabel('Printed').fill('250k');
   await page.getByLabel('Name', { exact: true }).focus();
   await expect(page.locator('.panel h2')).toHaveText('Dark knob');
   await board.tap(board.button('Move'));
-  const frame = (await page.locator('.zoom-frame').boundingBox())!;
+  const frame = (await boxAtRest(page.locator('.zoom-frame')))!;
   await page.touchscreen.tap(frame.x + frame.width / 2, frame.y + 60);
   await expect(page.locator('.doing')).toContainText('Tap a lug');
-  let { now } = await storedDraft(page);
-  expect(now.places['tone']).toMatchObject({ turn: 90 });
-  expect(now.places['tone']?.y).toBeLessThan(start?.y ?? 200);
+  await expect
+    .poll(async () => (await storedDraft(page)).now.places['tone']?.y)
+    .toBeLessThan(start.y);
+  expect((await storedDraft(page)).now.places['tone']).toMatchObject({ turn: 90 });
   await expect
     .poll(async () => (await storedDraft(page)).now.circuit.parts.find(({ id }) => id === 'tone'))
     .toMatchObject({ title: 'dark knob', ohms: { nominal: 250e3 } });
@@ -196,7 +200,7 @@ test('a part is moved, turned, renamed, given a value and taken away; a lead get
   await expect
     .poll(async () => (await storedDraft(page)).now.circuit.parts.map(({ id }) => id))
     .not.toContain('tone');
-  ({ now } = await storedDraft(page));
+  const { now } = await storedDraft(page);
   expect(now.circuit.leads.find(({ id }) => id === 'neckHot')?.colour).toBe('white');
 });
 
