@@ -31,12 +31,12 @@ export async function standing(page: Page): Promise<Closing> {
   return closingOf(checkEvidence(job, checkUnderWay(job) as DoneCheck));
 }
 
-/** What is asked now, after the answer given last. */
-async function asked(page: Page): Promise<ClosingItem> {
+/** What is asked now: after the answer given last, or from the head of a list just opened, whatever a hunt has read last. */
+async function asked(page: Page, fromList: boolean): Promise<ClosingItem> {
   const [closing, job] = [await standing(page), await storedJob(page)];
   const last = JSON.stringify(job.readings.at(-1)?.ask);
-  const after = closing.items.find(({ ask }) => JSON.stringify(ask) === last) ?? null;
-  const item = nextItem(closing, after);
+  const after = closing.items.find(({ ask }) => JSON.stringify(ask) === last);
+  const item = nextItem(closing, (!fromList && after) || null);
   if (!item) throw new Error('The screen asks, and nothing is left of the list.');
   return item;
 }
@@ -68,7 +68,7 @@ export async function playList(
       await onScreen(page, 'closing-asking');
     }
     await onScreenOf(taken);
-    await answerOne(page, guitar, await asked(page));
+    await answerOne(page, guitar, await asked(page, screen === 'closing-list'));
   }
   throw new Error(`Not through after ${most} readings.`);
 }
