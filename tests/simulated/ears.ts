@@ -4,6 +4,7 @@ import type { AskOf, Heard, SeenOf } from '../../src/readings/reading.ts';
 import { type ResponseJob, responses, type SpiceNetlist, spiceNetlist } from '../oracle/index.ts';
 import type { Bench } from './bench.ts';
 import type { Dice } from './dice.ts';
+import { isHeard } from './metals.ts';
 import { outputOf } from './output.ts';
 
 /** Cable and amplifier input; common practice, no source. */
@@ -38,7 +39,7 @@ export function readListen(
 
 function judge(intended: Circuit, bench: Bench, setting: Setting, dice: Dice): Heard {
   const { circuit, edits } = bench;
-  const { tip, sleeve } = outputOf(circuit);
+  const { sleeve } = outputOf(circuit);
   const loose = edits.filter((edit) => edit.op === 'intermittent');
   const scratched = edits
     .filter((edit) => edit.op === 'worn')
@@ -65,7 +66,8 @@ function judge(intended: Circuit, bench: Bench, setting: Setting, dice: Dice): H
   if (scratched && Math.max(up.low, up.high) > -40 && dice.chance(0.75)) return 'crackle';
   if (Math.max(real.low, real.high) < -40) return 'silent';
   if (moved.some(({ low }) => low < real.low - 6) && dice.chance(0.5)) return 'crackle';
-  if (floating.some(({ id }) => path(`${id}.metal`, tip) < 1000)) return 'hum';
+  // A hand lies on the strings while they are played, and every metal stands in the room's field.
+  if (metals.some(({ id }) => isHeard(bench, setting, `${id}.metal`))) return 'hum';
   if (floating.length > 0 && dice.chance(0.7)) return 'hum';
   const [low, high] = [real.low - healthy.low, real.high - healthy.high];
   // Hum against signal, 10 dB worse than intended; coils never cancel better than to a tenth.

@@ -236,6 +236,33 @@ describe('a simulated guitar', { timeout: 90_000 }, () => {
     expect(down([{ op: 'open', site: strings.id }])).toBeLessThan(0.15);
   });
 
+  it('hears hum where a hand feeds it in: strings on the hot, ground cold at the jack, and not with a bad string wire', () => {
+    const setting = full(single);
+    const plugged = { ...setting, plug: 'in' } as const;
+    const strings = single.leads.find(({ from, to }) => /strings/.test(from + to))!;
+    const ground = single.leads.find(({ to }) => to === 'jack.sleeve')!;
+    const share = (edits: Edit[], ask: Ask, word: string) =>
+      many(single, edits, ask, 12).filter((seen) => JSON.stringify(seen).includes(word)).length /
+      40;
+    const touch: Ask = { kind: 'touch', metal: 'strings.metal', setting: plugged };
+    const listen: Ask = { kind: 'listen', setting };
+    const onHot: Edit[] = [{ op: 'land', joint: `${strings.id}@to`, lug: 'volume.3' }];
+    const coldJack: Edit[] = [{ op: 'resist', site: `${ground.id}@to`, ohms: ohms(8000) }];
+    const coldStrings: Edit[] = [{ op: 'resist', site: `${strings.id}@to`, ohms: ohms(8000) }];
+    for (const edits of [onHot, coldJack]) {
+      expect(share(edits, touch, 'up')).toBeGreaterThan(0.7);
+      expect(share(edits, listen, 'hum')).toBeGreaterThan(0.7);
+    }
+    expect(share(coldStrings, touch, 'up')).toBeLessThan(0.2);
+    expect(share(coldStrings, listen, 'hum')).toBeLessThan(0.2);
+    // With the volume down the output is shorted to the sleeve, and nothing is heard of the strings on its outer lug.
+    const down: Ask = {
+      kind: 'listen',
+      setting: { ...setting, knobs: { ...setting.knobs, volume: 0 } },
+    };
+    expect(share(onHot, down, 'silent')).toBeGreaterThan(0.7);
+  });
+
   it('sees a bridge of solder in the stated share of looks', () => {
     const look = { kind: 'look', at: 'jack', setting: full(single) } as const;
     const bridge: Edit = { op: 'bridge', a: 'jack.tip', b: 'jack.sleeve', ohms: ohms(0.2) };

@@ -2,22 +2,22 @@ import type { Edit } from '../../src/circuit/edit.ts';
 import type { AskOf, SeenOf } from '../../src/readings/reading.ts';
 import type { Bench } from './bench.ts';
 import type { Dice } from './dice.ts';
+import { isHeard } from './metals.ts';
 import { outputOf } from './output.ts';
 
 /** Readings by hand and eye. Shares of error are common practice, no source. */
 
 /**
- * A hand on grounded metal takes the hum down, on metal joined to the hot side up; on metal that is joined to
+ * A hand on grounded metal takes the hum down, on metal whose current is heard at the output up; on metal that is joined to
  * nothing it mostly changes nothing. One answer in ten is another one.
  */
 export function readTouch(bench: Bench, ask: AskOf<'touch'>, dice: Dice): SeenOf<'touch'> {
-  const { tip, sleeve } = outputOf(bench.circuit);
+  const { sleeve } = outputOf(bench.circuit);
   const toGround = bench.ohms(ask.setting, [ask.metal, sleeve]);
-  const toHot = bench.ohms(ask.setting, [ask.metal, tip]);
   const other = dice.pick(['up', 'down', 'same'] as const);
   if (dice.chance(0.1)) return { kind: 'touch', hum: other };
   if (toGround < 1000) return { kind: 'touch', hum: 'down' };
-  if (toHot < 1000) return { kind: 'touch', hum: 'up' };
+  if (isHeard(bench, ask.setting, ask.metal)) return { kind: 'touch', hum: 'up' };
   // Through kilohms the body still drains a part of the hum.
   if (toGround < 100_000) return { kind: 'touch', hum: dice.chance(0.5) ? 'down' : 'same' };
   return { kind: 'touch', hum: dice.chance(0.7) ? 'same' : 'up' };
