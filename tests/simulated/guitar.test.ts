@@ -243,7 +243,7 @@ describe('a simulated guitar', { timeout: 90_000 }, () => {
     const ground = single.leads.find(({ to }) => to === 'jack.sleeve')!;
     const share = (edits: Edit[], ask: Ask, word: string) =>
       many(single, edits, ask, 12).filter((seen) => JSON.stringify(seen).includes(word)).length /
-      40;
+      12;
     const touch: Ask = { kind: 'touch', metal: 'strings.metal', setting: plugged };
     const listen: Ask = { kind: 'listen', setting };
     const onHot: Edit[] = [{ op: 'land', joint: `${strings.id}@to`, lug: 'volume.3' }];
