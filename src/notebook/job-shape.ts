@@ -81,7 +81,10 @@ export const seen = byKind({
     kind: oneOf('hum'),
     decibels: number(() => notebookWords().aNumberOfDecibels, -200, 200),
   }),
-  look: object({ kind: oneOf('look'), how: oneOf('good', 'dull', 'loose', 'burnt', 'bridged') }),
+  look: object({
+    kind: oneOf('look'),
+    how: oneOf('good', 'dull', 'loose', 'burnt', 'bridged', 'elsewhere'),
+  }),
   pole: object({ kind: oneOf('pole'), pole: oneOf('north', 'south', 'none') }),
 });
 

@@ -30,6 +30,16 @@ describe('looking at a joint', () => {
     expect(seen('jackGround@to', edits)['bridged']).toBeLessThan(0.02);
   });
 
+  it('shows a lead that sits on another lug, and both of two that were exchanged', () => {
+    const astray: readonly Edit[] = [{ op: 'land', joint: 'hot@to', lug: 'volume.2' }];
+    expect(seen('hot@to', astray)['elsewhere']).toBeGreaterThan(0.5);
+    expect(seen('jackHot@from', astray)).toEqual(seen('jackHot@from'));
+    const exchanged: readonly Edit[] = [{ op: 'exchange', lugs: ['volume.2', 'volume.3'] }];
+    for (const joint of ['hot@to', 'jackHot@from'])
+      expect(seen(joint, exchanged)['elsewhere']).toBeGreaterThan(0.5);
+    expect(seenText({ kind: 'look', how: 'elsewhere' })).toBe('the lead sits on another lug');
+  });
+
   it('at one joint says nothing about another', () => {
     expect(seen('jackHot@from', [{ op: 'open', site: 'hot@to' }])).toEqual(seen('jackHot@from'));
   });

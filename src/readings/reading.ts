@@ -54,7 +54,10 @@ export type Seen =
   | { readonly kind: 'touch'; readonly hum: 'up' | 'down' | 'same' }
   /** Louder than in the other setting by so many decibels of power. */
   | { readonly kind: 'hum'; readonly decibels: number }
-  | { readonly kind: 'look'; readonly how: 'good' | 'dull' | 'loose' | 'burnt' | 'bridged' }
+  | {
+      readonly kind: 'look';
+      readonly how: 'good' | 'dull' | 'loose' | 'burnt' | 'bridged' | 'elsewhere';
+    }
   | { readonly kind: 'pole'; readonly pole: 'north' | 'south' | 'none' };
 export type SeenOf<K extends ReadingKindName> = Extract<Seen, { kind: K }>;
 

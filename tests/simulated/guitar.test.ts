@@ -273,6 +273,19 @@ describe('a simulated guitar', { timeout: 90_000 }, () => {
     expect(found / 400).toBeLessThan(0.78);
   });
 
+  it('sees a lead on a wrong lug where it should be, in the stated share of looks', () => {
+    const hot = single.leads.find(({ to }) => to === 'jack.tip')!;
+    const look = { kind: 'look', at: `${hot.id}@to`, setting: full(single) } as const;
+    const astray: Edit = { op: 'land', joint: `${hot.id}@to`, lug: 'jack.sleeve' };
+    const share = (edits: Edit[]) =>
+      many(single, edits, look, 400, { finds: 0.7 }).filter(
+        (seen) => seen.kind === 'look' && seen.how === 'elsewhere',
+      ).length / 400;
+    expect(share([astray])).toBeGreaterThan(0.62);
+    expect(share([astray])).toBeLessThan(0.78);
+    expect(share([])).toBeLessThan(0.04);
+  });
+
   it('measures a capacitor with a leg lifted, and names one that is shorted or has lost its body', () => {
     const cap = single.parts.find((part) => part.kind === 'capacitor');
     const wired = cap ? single : triple;

@@ -32,7 +32,7 @@ export function readPole(bench: Bench, ask: AskOf<'pole'>, dice: Dice): SeenOf<'
 
 type Look = SeenOf<'look'>['how'];
 
-/** @param finds chance that a fault which can be seen is seen; one sound joint in 25 is called dull */
+/** @param finds chance that a fault which can be seen is seen; one sound joint in 25 is called dull, one in 100 is taken for another's */
 export function readLook(
   bench: Bench,
   ask: AskOf<'look'>,
@@ -43,7 +43,8 @@ export function readLook(
     .map((edit) => sightOf(bench, edit, ask.at))
     .find((how) => how !== 'good');
   if (sight && dice.chance(finds)) return { kind: 'look', how: sight };
-  return { kind: 'look', how: dice.chance(0.04) ? 'dull' : 'good' };
+  const error = dice.throw();
+  return { kind: 'look', how: error < 0.04 ? 'dull' : error < 0.05 ? 'elsewhere' : 'good' };
 }
 
 /** What an edit looks like at a joint or part. Nothing inside a pickup, a can or a track can be seen. */
@@ -58,6 +59,11 @@ function sightOf({ circuit }: Bench, edit: Edit, at: string): Look {
       return !hidden && (edit.site === at || edit.site === lead?.id) ? 'loose' : 'good';
     case 'resist':
       return !hidden && edit.site === at ? 'dull' : 'good';
+    // The lead that belongs here is not here. One on the coil itself is out of sight.
+    case 'land':
+      return !hidden && edit.joint === at ? 'elsewhere' : 'good';
+    case 'exchange':
+      return !hidden && lug !== undefined && edit.lugs.includes(lug) ? 'elsewhere' : 'good';
     case 'bridge': {
       // Leakage of kilohms leaves no solder to see.
       if (edit.ohms > 1000) return 'good';

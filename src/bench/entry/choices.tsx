@@ -138,6 +138,11 @@ export function choicesFor(
           note: entryWords().solderOrAStrandTouchesIts,
           seen: { kind, how: 'bridged' },
         },
+        {
+          says: entryWords().elsewhere,
+          note: entryWords().theLeadSitsOnAnotherLug,
+          seen: { kind, how: 'elsewhere' },
+        },
       ];
     case 'pole':
       return [

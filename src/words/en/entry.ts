@@ -45,6 +45,8 @@ const entry = {
   brownMelted: 'brown, melted',
   bridged: 'Bridged',
   solderOrAStrandTouchesIts: 'solder or a strand touches its neighbour',
+  elsewhere: 'Elsewhere',
+  theLeadSitsOnAnotherLug: 'the lead is not here but on another lug',
   north: 'North',
   south: 'South',
   noPull: 'No pull',

@@ -116,6 +116,7 @@ const readings = {
     loose: 'loose',
     burnt: 'burnt',
     bridged: 'solder or a strand bridges it',
+    elsewhere: 'the lead sits on another lug',
   },
   pole: { north: 'north pole', south: 'south pole', none: 'no pole to be seen' },
   /** On the screen; `openOL` is the same in a sentence. */

@@ -46,6 +46,8 @@ export const entry: ReturnType<typeof English> = {
   brownMelted: 'bruin, gesmolten',
   bridged: 'Overbrugd',
   solderOrAStrandTouchesIts: 'soldeer of een draadje raakt de buurlip',
+  elsewhere: 'Elders',
+  theLeadSitsOnAnotherLug: 'de draad zit niet hier maar op een andere lip',
   north: 'Noord',
   south: 'Zuid',
   noPull: 'Geen trek',

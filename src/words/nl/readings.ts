@@ -114,6 +114,7 @@ export const readings: ReturnType<typeof English> = {
     loose: 'los',
     burnt: 'verbrand',
     bridged: 'soldeer of een draadje overbrugt het',
+    elsewhere: 'de draad zit op een andere lip',
   },
   pole: { north: 'noordpool', south: 'zuidpool', none: 'geen pool te zien' },
   olOpen: 'OL (open)',
