@@ -9,8 +9,9 @@ import type { Belief } from './belief.ts';
 import { expectation } from './expect.ts';
 import { type Group, groupsOf } from './groups.ts';
 import { HEALTHY, SOMETHING_ELSE } from './hypothesis.ts';
-import { beepsOf, believed, benchOf } from './kept-bench.ts';
+import { beepsOf, believed, benchOf, liftsAt } from './kept-bench.ts';
 import { learnedValues } from './learned-values.ts';
+import { fewAreLeft } from './lifts.ts';
 import {
   byEarEffort,
   openAsks,
@@ -38,7 +39,11 @@ export function assess(evidence: Evidence, rule?: Rule): Assessment {
   const rechecks = recheckAsks(evidence, stale, predictor);
   const rankedWith = (access: Access): readonly Ranked[] => {
     const byEar = evidence.byEar === true && access === 'open';
-    const offered = byEar ? [...bench.asks.open, ...beepsOf(bench)] : bench.asks[access];
+    const offered = [
+      ...bench.asks[access],
+      ...(byEar ? beepsOf(bench) : []),
+      ...(access === 'open' && fewAreLeft(groups) ? liftsAt(bench) : []),
+    ];
     return rankReadings(
       predictor,
       groups,

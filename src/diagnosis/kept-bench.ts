@@ -8,6 +8,7 @@ import { beepsBeside } from './beeps.ts';
 import { type Belief, believe, distinct } from './belief.ts';
 import { candidates } from './candidates.ts';
 import { type Hypothesis, huntHypotheses } from './hypothesis.ts';
+import { liftsOf } from './lifts.ts';
 import { Predictor } from './predictor.ts';
 import { afterRepairs, splitByRepairs } from './rounds.ts';
 
@@ -21,6 +22,8 @@ export interface Bench {
   readonly asks: Readonly<Record<Access, readonly Ask[]>>;
   /** Those inside that a beep can answer; made when they are first wanted. */
   beeps?: readonly Ask[];
+  /** Those with a wire taken off; made when they are first wanted. */
+  lifts?: readonly Ask[];
 }
 let kept: Bench | undefined;
 
@@ -42,6 +45,11 @@ export function benchOf(circuit: Circuit, meter: Meter, repairs: readonly string
 export function beepsOf(bench: Bench): readonly Ask[] {
   bench.beeps ??= beepsBeside(bench.predictor.layout, bench.asks.open);
   return bench.beeps;
+}
+
+export function liftsAt(bench: Bench): readonly Ask[] {
+  bench.lifts ??= liftsOf(bench.predictor.layout);
+  return bench.lifts;
 }
 
 /** What is believed after some evidence, and which readings it rests on. */

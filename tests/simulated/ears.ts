@@ -60,8 +60,9 @@ function judge(intended: Circuit, bench: Bench, setting: Setting, dice: Dice): H
   const metals = circuit.parts.filter(({ kind }) => kind === 'metal');
   const path = (from: string, to: string) => bench.ohms(setting, [from, to]);
   const floating = metals.filter(({ id }) => path(`${id}.metal`, sleeve) > 10_000);
-  // The sleeve joined to no coil at all: the amplifier hears the room and nothing else.
-  if (coils.every(({ id }) => path(`${id}.start`, sleeve) === Infinity)) return 'hum';
+  // The sleeve joined to no coil at all, not by a capacitor either: the amplifier hears the room and nothing else.
+  const isCutOff = coils.every(({ id }) => path(`${id}.start`, sleeve) === Infinity);
+  if (isCutOff && Math.max(real.low, real.high) < -20) return 'hum';
   // A worn track scratches while the knob is turned down, whatever is left to hear at its end.
   if (scratched && Math.max(up.low, up.high) > -40 && dice.chance(0.75)) return 'crackle';
   if (Math.max(real.low, real.high) < -40) return 'silent';
