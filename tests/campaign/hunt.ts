@@ -245,9 +245,13 @@ function firstStrange(wirings: readonly StartingWiring[], seed: number, dice: Di
   throw new Error('no wiring has room for something that is not modelled');
 }
 
-/** Whether the act that is named begins at a lead which sits in a wrong place. */
+/** Whether the act that is named begins at a lead which sits in a wrong place: remake that lead, or move that very end of it. */
 const namesLead = (repair: string | undefined, edits: readonly Edit[]): boolean =>
-  edits.some((edit) => edit.op === 'land' && repair === `remake:${edit.joint.split('@')[0]}`);
+  edits.some(
+    (edit) =>
+      edit.op === 'land' &&
+      (repair === `remake:${edit.joint.split('@')[0]}` || repair === `place:${edit.joint}`),
+  );
 
 /** One of the fault's sizes; a size known only roughly is drawn anew, so that it is not one of the engine's own steps. */
 function variantOf(fault: Fault, dice: Dice) {
