@@ -69,7 +69,8 @@ export function cover(
     if (now < most) worth[best] = now;
     else add(best, 1);
   }
-  const costOfFirst = (at: number) => columns[first.get(at) ?? at]?.cost as number;
+  const costs = columns.map((_, at) => columns[first.get(at) ?? at]?.cost as number);
+  const costOfFirst = (at: number) => costs[at] as number;
   const dearestFirst = () =>
     [...chosen]
       .filter((at) => !kept.includes(at))
@@ -89,6 +90,35 @@ export function cover(
     return out;
   };
   cut(dearestFirst());
+  /**
+   * A row that each chosen column alone keeps full, by row. What comes in makes a column needless only if it fills that row: most
+   * exchanges are turned down by this alone.
+   */
+  const watched = (): Map<number, number[]> => {
+    const found = new Map<number, number[]>();
+    for (const at of chosen) {
+      if (kept.includes(at)) continue;
+      const row = (columns[at] as CoverColumn).entries.find(
+        ([row, share]) => (filled[row] as number) - share < (needs[row] as number) - SLACK,
+      )?.[0];
+      // One that waits for its own repeats to go first is not turned down.
+      found.set(row ?? -1, [...(found.get(row ?? -1) ?? []), at]);
+    }
+    return found;
+  };
+  let watch = watched();
+  /** Whether something chosen would be needless, all that comes in filled in already. */
+  const frees = (incoming: readonly number[]): boolean =>
+    watch.has(-1) ||
+    incoming.some((one) =>
+      (columns[one] as CoverColumn).entries.some(([row]) =>
+        watch.get(row)?.some((at) =>
+          (columns[at] as CoverColumn).entries.every(
+            ([row, share]) => (filled[row] as number) - share >= (needs[row] as number) - SLACK,
+          ),
+        ),
+      ),
+    );
   const costOf = (list: readonly number[]) =>
     list.reduce((sum, at) => sum + (columns[at] as CoverColumn).cost, 0);
   for (let pass = 0; pass < PASSES; pass += 1) {
@@ -99,6 +129,10 @@ export function cover(
       for (const incoming of more.length > 1 ? [more.slice(0, 1), more] : [more]) {
         if (incoming.length === 0 || incoming.some((at) => chosen.has(at))) continue;
         for (const at of incoming) add(at, 1);
+        if (!frees(incoming)) {
+          for (const at of incoming) add(at, -1);
+          continue;
+        }
         const out = cut([
           ...dearestFirst().filter((at) => !incoming.includes(at)),
           ...[...incoming].reverse(),
@@ -106,6 +140,7 @@ export function cover(
         const gained = costOf(out) - costOf(incoming);
         if (gained > SLACK) {
           better = true;
+          watch = watched();
           continue;
         }
         for (const at of out) if (!incoming.includes(at)) add(at, 1);

@@ -64,8 +64,9 @@ export function hiddenPairs(
   for (const both of suspicious()) {
     if (aloneShown(both)) continue;
     const hypothesis = pair(both[0].hypothesis, both[1].hypothesis, count);
-    const now = parted(hypothesis, columns);
-    if (list.shows(now) || wordsShow(now, chosen)) continue;
+    // Most are shown by figures: then how they sound need not be worked out.
+    if (list.shows(parted(hypothesis, read)) || wordsShow(parted(hypothesis, columns), chosen))
+      continue;
     const figured = parted(hypothesis, allowed.figures);
     if (all.shows(figured)) {
       figures.push(figured);
@@ -94,12 +95,16 @@ export function hiddenPairs(
   /** How it sounds is worked out only where that is needed. */
   function oneOf(hypothesis: Hypothesis): One {
     const one = parted(hypothesis, read);
+    const touched: boolean[] = [];
     const speaks = columns.map((column) => one.apart.get(column)?.alone ?? false);
     return {
       hypothesis,
       apart: one.apart,
       speaks,
-      touches: (at) => parted(hypothesis, columns.slice(at, at + 1)).apart.size > 0,
+      touches: (at) => {
+        touched[at] ??= parted(hypothesis, columns.slice(at, at + 1)).apart.size > 0;
+        return touched[at];
+      },
       by:
         speaks.includes(true) || list.shows(one)
           ? 'figures'

@@ -27,6 +27,7 @@ export class Outlines {
   private readonly stuck: Readonly<Record<string, string>> | null;
   private readonly stuckSettings = new Map<number, Setting>();
   private readonly frames = new Map<string, Frame>();
+  private readonly traced = new Map<Setting, Traced>();
 
   constructor(layout: Layout, edits: readonly Edit[], loose?: Loose) {
     this.layout = layout;
@@ -39,6 +40,15 @@ export class Outlines {
   }
 
   in(setting: Setting): Outline {
+    const known = this.traced.get(setting);
+    if (known) return known;
+    const made = this.trace(setting);
+    // A position is listened to once, but probed in a hundred places.
+    if (setting.plug === 'out') this.traced.set(setting, made);
+    return made;
+  }
+
+  private trace(setting: Setting): Traced {
     let shape = shapeOf(this.layout, setting);
     if (this.stuck) {
       const known = this.stuckSettings.get(shape.id);
@@ -63,8 +73,9 @@ class Traced implements Outline {
   private readonly frame: Frame;
   private readonly shape: Shape;
   private readonly kept: boolean;
+  private made: Drawn | undefined;
 
-  /** `kept`: a position is listened to once, but probed in a hundred places. */
+  /** `kept`: it will be asked again. */
   constructor(layout: Layout, frame: Frame, shape: Shape, kept: boolean) {
     this.layout = layout;
     this.frame = frame;
@@ -73,7 +84,8 @@ class Traced implements Outline {
   }
 
   between(from: NodeName, to: NodeName): string {
-    return this.drawn().path(this.net(from), this.net(to));
+    this.made ??= this.drawn();
+    return this.made.path(this.net(from), this.net(to));
   }
 
   get whole(): string {

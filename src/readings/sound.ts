@@ -85,6 +85,13 @@ export function humAt(
   return { magnetic: magneticIn(heard), electric: roomIn(ac, strays) };
 }
 
+/** Hum of electric fields alone while a hand touches one of the metals, or none: the same figure as in the whole sound. */
+export function electricHum(view: View, touched: string | null): number {
+  const strays = straysOf(view.layout, touched);
+  const ac = acAtJack(view, usualLoad, strays.loads, strays.more);
+  return roomIn(ac.solve(BANDS[ELECTRIC_BAND]), strays);
+}
+
 /** The sound of a guitar while a hand touches one of its metals, or none. */
 export function soundOf(view: View, touched: string | null): Sound {
   const strays = straysOf(view.layout, touched);

@@ -2,7 +2,7 @@ import { lugTitle } from '../circuit/names.ts';
 import { readingWords } from '../words/en/readings.ts';
 import { ELECTRIC, HISS, heardAs, rise } from './hearing.ts';
 import type { ReadingKind } from './kind.ts';
-import { soundOf } from './sound.ts';
+import { electricHum } from './sound.ts';
 
 /** One answer in twenty is not what was heard (common practice, no source). */
 const CONFUSED = 0.05;
@@ -14,10 +14,10 @@ const CONFUSED = 0.05;
  */
 export const touchReading: ReadingKind<'touch'> = {
   predict(view, ask) {
-    const [before, now] = [soundOf(view, null), soundOf(view, ask.metal)];
+    const [before, now] = [electricHum(view, null), electricHum(view, ask.metal)];
     let [up, down] = [0, 0];
     for (const room of ELECTRIC) {
-      const change = rise(room * now.electric + HISS, room * before.electric + HISS);
+      const change = rise(room * now + HISS, room * before + HISS);
       up += heardAs('compared', change) / ELECTRIC.length;
       down += heardAs('compared', -change) / ELECTRIC.length;
     }

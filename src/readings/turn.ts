@@ -1,3 +1,4 @@
+import type { Setting } from '../circuit/circuit.ts';
 import type { Edit } from '../circuit/edit.ts';
 import { partTitle } from '../circuit/names.ts';
 import { nodeAt } from '../circuit/netlist.ts';
@@ -8,6 +9,7 @@ import type { DcSolution } from '../solver/index.ts';
 import { readingWords } from '../words/en/readings.ts';
 import type { ReadingKind } from './kind.ts';
 import { levelOf, logShown } from './level.ts';
+import type { Ask } from './reading.ts';
 import { ohmsText, probesText } from './words.ts';
 
 /** Knob figures looked at first: the ends, and half a track of a reverse audio (3), a linear (5) and an audio taper (7), where a wiper's peak lies; of a left-handed one the same. */
@@ -60,6 +62,16 @@ function vertexOf(pot: Pot, steps: readonly Step[], highest: number): number | n
   return (share - x0) * (share - x2) < 0 ? share : null;
 }
 
+type TurnAsk = Extract<Ask, { kind: 'turn' }>;
+const sweeps = new WeakMap<TurnAsk, readonly Setting[]>();
+
+/** The settings looked at first; the same ask is put to thousands of suspects. */
+function sweepOf(ask: TurnAsk): readonly Setting[] {
+  const known = sweeps.get(ask) ?? STEPS.map((figure) => withKnob(ask.setting, ask.pot, figure));
+  sweeps.set(ask, known);
+  return known;
+}
+
 const isWorn = (edits: readonly Edit[], pot: PartId): boolean =>
   edits.some((edit) => edit.op === 'worn' && edit.part === pot);
 
@@ -96,12 +108,10 @@ export const turnReading: ReadingKind<'turn'> = {
     return [{ type: 'choice', chances }, levelOf(peak.dc, peak.ohms, peak.a, peak.b, instrument)];
   },
   like: (guitar, ask) =>
-    [
-      isWorn(guitar.edits, ask.pot),
-      ...STEPS.map((figure) =>
-        guitar.in(withKnob(ask.setting, ask.pot, figure)).between(ask.red, ask.black),
-      ),
-    ].join(),
+    sweepOf(ask).reduce(
+      (name, setting) => `${name},${guitar.in(setting).between(ask.red, ask.black)}`,
+      `${isWorn(guitar.edits, ask.pot)}`,
+    ),
   observe: (seen) => [
     { type: 'choice', word: seen.how },
     seen.peak === undefined
