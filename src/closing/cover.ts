@@ -112,11 +112,13 @@ export function cover(
     watch.has(-1) ||
     incoming.some((one) =>
       (columns[one] as CoverColumn).entries.some(([row]) =>
-        watch.get(row)?.some((at) =>
-          (columns[at] as CoverColumn).entries.every(
-            ([row, share]) => (filled[row] as number) - share >= (needs[row] as number) - SLACK,
+        watch
+          .get(row)
+          ?.some((at) =>
+            (columns[at] as CoverColumn).entries.every(
+              ([row, share]) => (filled[row] as number) - share >= (needs[row] as number) - SLACK,
+            ),
           ),
-        ),
       ),
     );
   const costOf = (list: readonly number[]) =>

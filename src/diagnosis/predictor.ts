@@ -30,7 +30,18 @@ interface Table {
   readonly classes: Map<string, Foretold>;
   /** By the name that guitars share where nothing between the probes tells them apart. */
   readonly likes: Map<string, Foretold>;
-  readonly of: Map<number, Foretold>;
+  /** By the index of a hypothesis: single ones come first and are asked for again and again, pairs have large numbers. */
+  readonly ofFirst: (Foretold | undefined)[];
+  readonly ofRest: Map<number, Foretold>;
+}
+
+/** Indices below this are kept in a plain list, which takes less room and time than a map. */
+const FIRST = 4096;
+
+function keep({ ofFirst, ofRest }: Table, index: number, foretold: Foretold): Foretold {
+  if (index < FIRST) ofFirst[index] = foretold;
+  else ofRest.set(index, foretold);
+  return foretold;
 }
 
 /** Predictions of hypotheses for asks, worked out once: the same readings are scored and weighed after every new one. */
@@ -67,17 +78,15 @@ export class Predictor {
   foretell(hypothesis: Hypothesis, ask: Ask, key = askKey(ask)): Foretold {
     let table = this.tables.get(key);
     if (!table) {
-      table = { classes: new Map(), likes: new Map(), of: new Map() };
+      table = { classes: new Map(), likes: new Map(), ofFirst: [], ofRest: new Map() };
       this.tables.set(key, table);
     }
-    const known = table.of.get(hypothesis.index);
+    const { index } = hypothesis;
+    const known = index < FIRST ? table.ofFirst[index] : table.ofRest.get(index);
     if (known) return known;
     const like = likeness(this.outlines(hypothesis), ask);
     const alike = like === null ? undefined : table.likes.get(like);
-    if (alike) {
-      table.of.set(hypothesis.index, alike);
-      return alike;
-    }
+    if (alike) return keep(table, index, alike);
     const predictions = predict(
       this.view(hypothesis, ask.setting),
       ask,
@@ -98,8 +107,7 @@ export class Predictor {
       table.classes.set(name, found);
     }
     if (like !== null) table.likes.set(like, found);
-    table.of.set(hypothesis.index, found);
-    return found;
+    return keep(table, index, found);
   }
 
   predict(hypothesis: Hypothesis, ask: Ask): readonly Prediction[] {
