@@ -54,8 +54,20 @@ describe('the report of closing checks', () => {
     expect(text).toContain('## Cavity open: starting wirings');
     expect(text).toContain('## Cavity open: wirings modified at random');
     expect(closingHeadline(results)).toMatch(
-      /mean over 2 wirings \/ fewest there can be +\| 33.0 \/ 16.0 +\|/,
+      /mean over the wirings \/ fewest there can be +\| 33.0 \/ 16.0 +\|/,
     );
+    expect(closingHeadline(results)).toMatch(/\| wirings +\| 2 +\|/);
     expect(closingHeadline(results)).toMatch(/\| healthy guitars called faulty +\| 1 of 3 +\|/);
+  });
+
+  it('has a part and a column for each stage that was measured', () => {
+    const mat = [...results, result({ stage: 'mat', planReadings: 30, lowerBoundReadings: 20 })];
+    expect(closingDocument(mat)).toContain(
+      '## Harness on the mat, before it is fitted: starting wirings',
+    );
+    const head = closingHeadline(mat);
+    expect(head).toMatch(/^\| closing check +\| cavity open +\| harness on the mat +\|/);
+    expect(head).toMatch(/fewest there can be +\| 33.0 \/ 16.0 +\| 30.0 \/ 20.0 +\|/);
+    expect(head).not.toContain('guitar closed');
   });
 });

@@ -100,25 +100,37 @@ function table(results: readonly ClosingResult[]): string {
 ${rows.join('\n')}`;
 }
 
-/** The head of it for README.md: what was measured with the cavity open, starting wirings and modified ones together. */
+/** The head of it for README.md: a column for each stage that was measured, starting wirings and modified ones together. */
 export function closingHeadline(results: readonly ClosingResult[]): string {
-  const open = partsOf(results.filter(({ stage }) => stage === 'open')).flatMap(
-    (part) => part.results,
-  );
-  const figures = closingFigures(open);
+  const stages = STAGES.map(([stage, title]) => ({
+    title,
+    kept: partsOf(results.filter((one) => one.stage === stage)).flatMap((part) => part.results),
+  })).filter(({ kept }) => kept.length > 0);
   const outOf = ({ of, count }: Share) => `${count} of ${of}`;
+  const row = (what: string, cell: (kept: readonly ClosingResult[]) => string) => [
+    what,
+    ...stages.map(({ kept }) => cell(kept)),
+  ];
+  const figure = (cell: (figures: ReturnType<typeof closingFigures>) => string) =>
+    stages.map(({ kept }) => cell(closingFigures(kept)));
   return aligned([
-    ['closing check, cavity open', 'figure'],
-    ['healthy guitars called faulty', outOf(failedOf(open, 'healthy'))],
-    ['one fault that the list claims, caught', outOf(failedOf(open, 'single'))],
-    ['one of two such faults caught', outOf(failedOf(open, 'double'))],
+    // Up to its comma a title says which stage it is.
+    ['closing check', ...stages.map(({ title }) => title.toLowerCase().replace(/,.*/, ''))],
+    ['wirings', ...figure(({ wirings }) => `${wirings}`)],
+    row('healthy guitars called faulty', (kept) => outOf(failedOf(kept, 'healthy'))),
+    row('one fault that the list claims, caught', (kept) => outOf(failedOf(kept, 'single'))),
+    row('one of two such faults caught', (kept) => outOf(failedOf(kept, 'double'))),
     [
-      `readings in a list, mean over ${figures.wirings} wirings / fewest there can be`,
-      `${plain(figures.meanPlanReadings)} / ${plain(figures.lowerBoundReadings)}`,
+      'readings in a list, mean over the wirings / fewest there can be',
+      ...figure((one) => `${plain(one.meanPlanReadings)} / ${plain(one.lowerBoundReadings)}`),
     ],
     [
-      `minutes for all of it / for its head, which shows ${percent(figures.meanFirstShare)} of what goes wrong`,
-      `${plain(figures.meanMinutes)} / ${plain(figures.meanFirstMinutes)}`,
+      'minutes for all of it / for its head',
+      ...figure((one) => `${plain(one.meanMinutes)} / ${plain(one.meanFirstMinutes)}`),
+    ],
+    [
+      'share of what goes wrong that its head shows',
+      ...figure((one) => percent(one.meanFirstShare)),
     ],
   ]);
 }
