@@ -178,6 +178,13 @@ test('a part is moved, turned, renamed, given a value and taken away; a lead get
   await page.getByLabel('Printed').fill('250k');
   await page.getByLabel('Name', { exact: true }).focus();
   await expect(page.locator('.panel h2')).toHaveText('Dark knob');
+  const isLeftHanded = async () =>
+    (await storedDraft(page)).now.circuit.parts.some((part) => 'leftHanded' in part);
+  await page.getByLabel('At 10 it is turned').selectOption('to the left');
+  await expect.poll(isLeftHanded).toBe(true);
+  await expect(page.locator('.board text', { hasText: 'lefty' })).toHaveCount(1);
+  await page.getByLabel('At 10 it is turned').selectOption('to the right');
+  await expect.poll(isLeftHanded).toBe(false);
   await board.tap(board.button('Move'));
   const frame = (await boxAtRest(page.locator('.zoom-frame')))!;
   await page.touchscreen.tap(frame.x + frame.width / 2, frame.y + 60);
@@ -312,6 +319,9 @@ test('a switch gets lugs and contacts of its own, and the wiring takes them', as
   await page.getByLabel('Lug, position 3', { exact: true }).selectOption('A1');
   await page.getByLabel('Other lug, position 3').selectOption('B3');
   await board.tap(board.button('Join them, position 3'));
+  const pictured = page.locator('.contact-pictures').getByRole('img');
+  await expect(pictured.nth(0)).toHaveAccessibleName('up: joins AC – A1');
+  await expect(pictured.nth(2)).toHaveAccessibleName('position 3: joins A1 – B3');
   await board.tap(board.button('Part AC from A2, down'));
   await expect(page.getByLabel('Contacts')).toHaveValue('own');
   const made = (await storedDraft(page)).now.circuit.parts.find(({ id }) => id === 'miniToggle');

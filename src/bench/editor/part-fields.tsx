@@ -5,6 +5,7 @@ import { called } from '../../words/called.ts';
 import { editorWords } from '../../words/en/editor.ts';
 import { ChoiceFields } from './choice-fields.tsx';
 import { ContactFields } from './contact-fields.tsx';
+import { ContactPictures } from './contact-pictures.tsx';
 
 interface PartFieldsProps {
   readonly part: Part;
@@ -48,7 +49,22 @@ const potQuestions = (part: Pot): readonly Question[] => [
     now: part.taper,
     to: (taper) => ({ ...part, taper: taper as Pot['taper'] }),
   },
+  {
+    choice: choice(
+      'counts',
+      editorWords().knobIsAtTen,
+      ['right', editorWords().turnedRight],
+      ['left', editorWords().turnedLeft],
+    ),
+    now: part.leftHanded ? 'left' : 'right',
+    to: (counts) => counted(part, counts === 'left'),
+  },
 ];
+
+/** Which way its figures run; the lugs are counted as on any pot, and the taper stays what is printed. */
+function counted({ leftHanded: _, ...pot }: Pot, leftHanded: boolean): Pot {
+  return leftHanded ? { ...pot, leftHanded } : pot;
+}
 
 const coilQuestions = (part: Coil): readonly Question[] => [
   {
@@ -160,6 +176,7 @@ function questionsFor(part: Part): readonly Question[] {
 export function PartFields({ part, onPart }: PartFieldsProps) {
   return (
     <>
+      {part.kind === 'switch' && <ContactPictures part={part} />}
       {questionsFor(part).map(({ choice: one, now, to }) => (
         <ChoiceFields
           key={one.id}
@@ -168,6 +185,9 @@ export function PartFields({ part, onPart }: PartFieldsProps) {
           onChosen={(chosen) => onPart(to(chosen[one.id] ?? now))}
         />
       ))}
+      {part.kind === 'pot' && part.leftHanded && (
+        <p class="soft part-note">{editorWords().leftHandedPotNote}</p>
+      )}
       {part.kind === 'switch' &&
         part.positions.map((position, at) => (
           <label key={position.name} class="field-tall">

@@ -2,6 +2,8 @@ import { area } from '../area.ts';
 
 const drawings = {
   controlsAsTheyMustStand: 'Controls as they must stand',
+  /** On a pot in the whole wiring, where a line holds eight letters. */
+  leftHandedPot: 'lefty',
   cable: 'cable',
   toText: (text: string) => `to ${text}`,
   probesWhileTheKnobOfTheTitle: (probes: string, title: string) =>

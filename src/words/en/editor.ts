@@ -80,6 +80,14 @@ const editor = {
   joinThemIn: (position: string) => `Join them, ${position}`,
   join: 'Join',
   contacts: 'Contacts',
+  joinedLugsSeenFromBehind: 'Joined in each position, seen from the soldering side:',
+  joinedInPosition: (position: string, pairs: readonly string[]) =>
+    pairs.length === 0 ? `${position}: joins nothing` : `${position}: joins ${pairs.join(', ')}`,
+  knobIsAtTen: 'At 10 it is turned',
+  turnedRight: 'to the right',
+  turnedLeft: 'to the left',
+  leftHandedPotNote:
+    'Left-handed, so drawn as lefty. Lug 3 stays the clockwise end: mostly what goes to lugs 1 and 3 is exchanged, and the taper is reverse audio in place of audio.',
   metalFrameToGround: 'Metal frame to ground',
   lugs: 'Lugs',
   tipAndSleeve: 'tip and sleeve',

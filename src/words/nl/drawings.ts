@@ -3,6 +3,8 @@ import { de, gekleurd, naam } from './nouns.ts';
 
 export const drawings: ReturnType<typeof English> = {
   controlsAsTheyMustStand: 'Knoppen zoals ze moeten staan',
+  /** On a pot in the whole wiring, where a line holds eight letters. */
+  leftHandedPot: 'links',
   cable: 'kabel',
   toText: (text) => `naar ${text}`,
   probesWhileTheKnobOfTheTitle: (probes, title) =>

@@ -68,6 +68,16 @@ export const editor: ReturnType<typeof English> = {
   inReach: 'binnen bereik',
 
   contacts: 'Contacten',
+  joinedLugsSeenFromBehind: 'Verbonden in elke stand, gezien vanaf de soldeerkant:',
+  joinedInPosition: (position, pairs) =>
+    pairs.length === 0
+      ? `${naam(position)}: verbindt niets`
+      : `${naam(position)}: verbindt ${pairs.join(', ')}`,
+  knobIsAtTen: 'Op 10 is hij gedraaid',
+  turnedRight: 'naar rechts',
+  turnedLeft: 'naar links',
+  leftHandedPotNote:
+    'Linkshandig, in de tekening: links. Lip 3 blijft het einde met de klok mee: meestal is verwisseld wat naar lip 1 en 3 gaat, en is het verloop omgekeerd audio in plaats van audio.',
   metalFrameToGround: 'Metalen frame aan massa',
   lugs: 'Lippen',
   tipAndSleeve: 'tip en mantel',

@@ -3,6 +3,7 @@ import { layoutOf } from '../../../circuit/netlist.ts';
 import type { Part } from '../../../circuit/parts/part.ts';
 import { formatFarads, formatOhms } from '../../../readings/entry.ts';
 import { called, withoutOwner } from '../../../words/called.ts';
+import { drawingWords } from '../../../words/en/drawings.ts';
 import { placeNames } from '../../../words/en/places.ts';
 import { type Box, type Point, point, wrapWords } from '../geometry.ts';
 import { textWidth } from '../theme.ts';
@@ -121,10 +122,14 @@ function titleLines(stand: Stand, limit: number): { text: string; strong: boolea
   ];
 }
 
-/** What is printed on it. */
+/** What is printed on it, and which way its figures run where that is not the usual one. */
 function printedOn(part: Part): string[] {
   switch (part.kind) {
     case 'pot':
+      return [
+        formatOhms(part.ohms.nominal),
+        ...(part.leftHanded ? [drawingWords().leftHandedPot] : []),
+      ];
     case 'resistor':
       return [formatOhms(part.ohms.nominal)];
     case 'capacitor':
