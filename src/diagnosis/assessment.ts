@@ -81,6 +81,13 @@ export interface RepairOption {
   readonly probability: Probability;
 }
 
+/** A reading, and the repairs that would have been named without it. */
+export interface RuledOut {
+  readonly reading: string;
+  /** Titles of the repairs, likeliest before any reading first. */
+  readonly titles: readonly string[];
+}
+
 export interface Verdict {
   readonly kind: 'repair' | 'healthy' | 'not-ruled-out' | 'cannot-tell-apart' | 'outside';
   /** One sentence that names the place. */
@@ -97,6 +104,8 @@ export interface Verdict {
   /** Ids of readings that speak for it and against it. */
   readonly grounds: readonly string[];
   readonly against: readonly string[];
+  /** For `repair`: what else would explain the grounds, under the reading that rules it out. */
+  readonly ruledOut?: readonly RuledOut[];
   /** For `cannot-tell-apart`: the act that would split the group. */
   readonly split?: string;
   readonly sites: readonly (SiteId | PartId)[];

@@ -70,6 +70,18 @@ describe('a verdict', () => {
     expect(found!.proof).toBe(coil.faults[0]!.remedy.proof);
   });
 
+  it('tells under each reading what it rules out that would explain the rest as well', () => {
+    const wiper = bench.hypothesis('wiper:volume');
+    const dead = bench.ohms('open', bench.at());
+    const whole = bench.true(wiper.edits, bench.at(), 'jack.tip', 'volume.2');
+    const shares = [[wiper, 0.99] as const, [wire, 0.001] as const, [coil, 0.001] as const];
+    // The coil is no rival: with it open the jack still reads the volume pot.
+    expect(verdict(shares, 0, [dead, whole])!.ruledOut).toEqual([
+      { reading: whole.id, titles: [wire.faults[0]!.remedy.title] },
+    ]);
+    expect(verdict(shares, 0, [dead])!.ruledOut).toEqual([]);
+  });
+
   it('waits below 95 % while a reading is worth taking', () => {
     expect(
       verdict(

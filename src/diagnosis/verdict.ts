@@ -8,6 +8,7 @@ import { HEALTHY, type Hypothesis } from './hypothesis.ts';
 import { logLikelihood } from './likelihood.ts';
 import type { Ranked } from './next-reading.ts';
 import type { Predictor } from './predictor.ts';
+import { ruledOutBy } from './rivals.ts';
 
 /** The best repair must have this much, and be this many times ahead of the next. */
 const SURE = 0.95;
@@ -69,6 +70,7 @@ export function verdictOf(findings: Findings): Verdict | null {
     const also = alsoIn(first);
     return {
       ...common,
+      ruledOut: ruledOutBy(findings, first, lead.hypothesis, grounds),
       kind: 'repair',
       sentence: `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.${also}`,
       repairs: [first.repair],

@@ -70,6 +70,13 @@ export async function answer(page: Page, seen: Seen): Promise<void> {
       await type(page, figureOf(seen.peak));
       if (await isDoubted(page)) await button(page, /as I typed it/).click();
       return;
+    case 'farads':
+      if (seen.farads === 'open') return button(page, 'Shows nothing').click();
+      if (seen.farads === 'short') return button(page, 'Shows a short').click();
+      for (const key of String(Number((seen.farads * 1e9).toPrecision(3))))
+        await button(page, key === '.' ? 'decimal point' : key).click();
+      await button(page, 'n, nanofarad').click();
+      return button(page, 'Enter').click();
     default:
       return button(page, wordOf(seen)).click();
   }

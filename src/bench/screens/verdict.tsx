@@ -106,7 +106,9 @@ export function Verdict(props: VerdictProps) {
           <PlaceDrawing circuit={work.circuit} sites={places} lie={preferences.value} />
         </div>
       )}
-      <a href={map}>{huntWords().seeItOnTheWiring}</a>
+      <a class="alone" href={map}>
+        {huntWords().seeItOnTheWiring}
+      </a>
       {several && verdict.split && <p>{verdict.split}</p>}
       {verdict.kind === 'outside' && <Outside assessment={assessment} verdict={verdict} />}
       {verdict.kind === 'healthy' && (
@@ -116,6 +118,15 @@ export function Verdict(props: VerdictProps) {
         circuit={work.circuit}
         reports={reportsOf(assessment, verdict.grounds)}
         title={huntWords().whatSpeaksForIt}
+      />
+      <Grounds
+        circuit={work.circuit}
+        reports={reportsOf(
+          assessment,
+          (verdict.ruledOut ?? []).map(({ reading }) => reading),
+        )}
+        title={huntWords().whatRulesTheRestOut}
+        ruledOut={verdict.ruledOut}
       />
       <Grounds
         circuit={work.circuit}

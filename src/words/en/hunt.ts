@@ -111,6 +111,9 @@ const hunt = {
     'These readings cannot see everything: sound, phase and a joint that only fails when it is moved need a play test, at low volume.',
   whatSpeaksForIt: 'What speaks for it',
   whatSpeaksAgainstIt: 'What speaks against it',
+  whatRulesTheRestOut: 'What rules the rest out',
+  elseItWouldBe: (titles: readonly string[], more: number) =>
+    `Else: ${titles.join('; or ')}${more > 0 ? `; or ${more} more` : ''}`,
   theWiringMayNotBeTheOne:
     'The wiring may not be the one that was chosen, two things may be wrong at once, or one reading may be a slip.',
   closestSoFar: 'Closest so far',

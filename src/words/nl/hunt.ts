@@ -115,6 +115,9 @@ export const hunt: ReturnType<typeof English> = {
     'Deze metingen zien niet alles: geluid, fase en een soldering die alleen bij bewegen faalt vragen een speeltest, op laag volume.',
   whatSpeaksForIt: 'Wat ervoor spreekt',
   whatSpeaksAgainstIt: 'Wat ertegen spreekt',
+  whatRulesTheRestOut: 'Wat de rest uitsluit',
+  elseItWouldBe: (titles: readonly string[], more: number) =>
+    `Anders: ${titles.join('; of ')}${more > 0 ? `; of nog ${more}` : ''}`,
   theWiringMayNotBeTheOne:
     'De bedrading is misschien niet de gekozen, er kunnen twee dingen tegelijk mis zijn, of één meting kan een vergissing zijn.',
   closestSoFar: 'Tot nu toe het dichtst erbij',
