@@ -1,12 +1,14 @@
 import { observe } from '../readings/index.ts';
-import type { Ask, Reading } from '../readings/reading.ts';
+import type { Reading } from '../readings/reading.ts';
 import { askKey } from './ask-key.ts';
 import { logSum } from './gauss.ts';
-import { type Hypothesis, PRIOR, pair } from './hypothesis.ts';
+import { type Hypothesis, PRIOR } from './hypothesis.ts';
 import { Learned } from './levels.ts';
-import { levelsOf, logAnything, logLikelihood, type Scored } from './likelihood.ts';
+import { levelsOf, logAnything, type Scored } from './likelihood.ts';
+import { isListed, pairsOf } from './pairs.ts';
 import type { Predictor } from './predictor.ts';
 import { sharesOf } from './repeats.ts';
+import { Scorer } from './scorer.ts';
 
 /** Weights that sum to 1 from logarithms of anything proportional to them. */
 export function normalise(logs: readonly number[]): number[] {
@@ -28,9 +30,6 @@ export interface Belief {
   readonly weighed: readonly Weighed[];
   readonly somethingElse: number;
 }
-
-/** How many pairs of faults are weighed in full; the rest weigh less than the least of these by the bound below. */
-const PAIRS = 400;
 
 /** Readings ready to be scored: a repeat that agrees counts once, as it would share a slip of the first. A wire moved again is moved anew. */
 export function distinct(readings: readonly Reading[]): readonly Reading[] {
@@ -77,80 +76,11 @@ export const learnedBy = (
     levelsOf(scoredBy(predictor, hypothesis, readings), predictor.deviations(hypothesis)),
   );
 
-/** Scores hypotheses on a list of readings; those that predict the same are scored once. */
-class Scorer {
-  private readonly predictor: Predictor;
-  private readonly readings: readonly {
-    readonly ask: Ask;
-    readonly key: string;
-    readonly observations: Scored['observations'];
-    readonly share: number;
-  }[];
-  private readonly known = new Map<number, number>();
-  /** Branches by node; the first nodes are roots, one for each reading that a score may begin with. */
-  private readonly tree: Map<string | number, number>[] = [];
-  private nodes: number;
-  /** By reading and what is foretold, for readings in words: these depend on nothing else. */
-  private readonly words: readonly Map<number, number>[];
-
-  constructor(predictor: Predictor, readings: readonly Reading[]) {
-    this.predictor = predictor;
-    const shares = sharesOf(readings);
-    this.readings = readings.map(({ ask, seen }, at) => ({
-      ask,
-      key: askKey(ask),
-      observations: observe(seen),
-      share: shares[at] as number,
-    }));
-    this.words = readings.map(() => new Map<number, number>());
-    this.nodes = readings.length;
-  }
-
-  /** ln of the likelihood of one reading by itself. */
-  alone(hypothesis: Hypothesis, at: number): number {
-    const { ask, key, ...seen } = this.readings[at] as (typeof this.readings)[number];
-    const { id, predictions } = this.predictor.foretell(hypothesis, ask, key);
-    const words = this.words[at] as Map<number, number>;
-    const known = words.get(id);
-    if (known !== undefined) return known;
-    if (predictions.some(({ type }) => type === 'level')) return this.score(hypothesis, at, at + 1);
-    const value = logLikelihood([{ predictions, ...seen }], new Float64Array(0));
-    words.set(id, value);
-    return value;
-  }
-
-  /** ln of the likelihood of readings `from` to `to`. */
-  score(hypothesis: Hypothesis, from = 0, to = this.readings.length): number {
-    let node = this.step(from, `${hypothesis.loose?.deviation ?? 0}`);
-    for (let at = from; at < to; at += 1) {
-      const { ask, key } = this.readings[at] as (typeof this.readings)[number];
-      node = this.step(node, this.predictor.foretell(hypothesis, ask, key).id);
-    }
-    const known = this.known.get(node);
-    if (known !== undefined) return known;
-    const scored = this.readings.slice(from, to).map(({ ask, key, ...seen }): Scored => {
-      const { predictions } = this.predictor.foretell(hypothesis, ask, key);
-      return { predictions, ...seen };
-    });
-    const value = logLikelihood(scored, this.predictor.deviations(hypothesis));
-    this.known.set(node, value);
-    return value;
-  }
-
-  /** The next node of the tree of what is foretold, one level a reading: equal for all that foretell the same so far. */
-  private step(node: number, name: string | number): number {
-    let branches = this.tree[node];
-    if (!branches) {
-      branches = new Map();
-      this.tree[node] = branches;
-    }
-    const known = branches.get(name);
-    if (known !== undefined) return known;
-    this.nodes += 1;
-    branches.set(name, this.nodes);
-    return this.nodes;
-  }
-}
+/**
+ * Pairs are looked through more widely where less than half of the belief is in single faults of the list, or where the likeliest of them
+ * leaves so much of the readings unexplained, in nats: ten thousand to one, which a sound reading or two in a hundred entered wrong do not make.
+ */
+const UNEXPLAINED = 9;
 
 /** What is believed after these readings, in whatever order they came. */
 export function believe(
@@ -159,19 +89,31 @@ export function believe(
   readings: readonly Reading[],
 ): Belief {
   const scorer = new Scorer(predictor, readings);
-  const scores = singles.map((hypothesis) => hypothesis.logPrior + scorer.score(hypothesis));
-  // Ways to be that are no faults, as those of a pickup's leads, do not come in pairs.
-  const doubles = singles.some(({ faults }) => faults.length > 0)
-    ? likelyPairs(scorer, singles, scores, readings.length)
-    : [];
-  const hypotheses = [...singles, ...doubles];
-  const logs = [...scores, ...doubles.map((double) => double.logPrior + scorer.score(double))];
+  const scored = (hypothesis: Hypothesis) => hypothesis.logPrior + scorer.score(hypothesis);
+  const scores = singles.map(scored);
   const healthy = singles[0] as Hypothesis;
-  logs.push(
+  const other =
     Math.log(PRIOR.somethingElse) +
-      logAnything(scoredBy(predictor, healthy, readings), usualWords(predictor, singles, readings)),
-  );
-  const weights = normalise(logs);
+    logAnything(scoredBy(predictor, healthy, readings), usualWords(predictor, singles, readings));
+  const hypotheses = [...singles];
+  const logs = [...scores];
+  // Ways to be that are no faults, as those of a pickup's leads, do not come in pairs.
+  if (singles.some(({ faults }) => faults.length > 0)) {
+    const add = (pairs: readonly Hypothesis[]): void => {
+      hypotheses.push(...pairs);
+      logs.push(...pairs.map(scored));
+    };
+    const pairs = pairsOf(scorer, singles, scores, readings.length);
+    add(pairs.likely);
+    const listed = logSum(scores.filter((_, at) => isListed(singles[at] as Hypothesis)));
+    if (pairs.unexplained > UNEXPLAINED || listed < logSum([...logs, other]) - Math.LN2) {
+      const known = new Set(pairs.likely.map(({ index }) => index));
+      const rival = logs.reduce((x, value, at) => (value > (logs[x] as number) ? at : x), 0);
+      const more = pairs.joint(hypotheses[rival] as Hypothesis);
+      add(more.filter(({ index }) => !known.has(index)));
+    }
+  }
+  const weights = normalise([...logs, other]);
   const weighed = hypotheses
     .map((hypothesis, at) => ({ hypothesis, probability: weights[at] as number }))
     .sort((x, y) => y.probability - x.probability);
@@ -208,52 +150,4 @@ function usualWords(
     known.set(name, found);
     return found;
   };
-}
-
-const UNPAIRED = new Set(['strays', 'elsewhere']);
-/** Faults of which pairs are made. */
-const PARTNERS = 160;
-
-/**
- * Pairs that may explain together what neither does alone. Each fault is scored reading by reading; a pair is ranked as if every
- * reading followed whichever of the two explains it better. Pairs of which one fault shows in no reading add nothing but their prior
- * and are left out: they would not change which repair comes first.
- */
-function likelyPairs(
-  scorer: Scorer,
-  singles: readonly Hypothesis[],
-  scores: readonly number[],
-  count: number,
-): readonly Hypothesis[] {
-  const apart = (hypothesis: Hypothesis): number[] =>
-    Array.from({ length: count }, (_, at) => scorer.alone(hypothesis, at));
-  const base = apart(singles[0] as Hypothesis);
-  const top = singles
-    .slice(1)
-    // What is rare by itself beside a fault is left to `something else`.
-    .filter(({ faults }) => !UNPAIRED.has(faults[0]?.family ?? ''))
-    .map((hypothesis) => ({
-      hypothesis,
-      score: scores[hypothesis.index] as number,
-      apart: apart(hypothesis),
-    }))
-    .filter(({ apart: own }) => own.some((value, at) => value > (base[at] as number) + 1.5))
-    .sort((x, y) => y.score - x.score)
-    .slice(0, PARTNERS);
-  const pairs: { first: Hypothesis; second: Hypothesis; rank: number }[] = [];
-  top.forEach((x, i) => {
-    for (const y of top.slice(0, i)) {
-      if (x.hypothesis.faults[0]?.remedy.key === y.hypothesis.faults[0]?.remedy.key) continue;
-      let rank = x.hypothesis.logPrior + y.hypothesis.logPrior;
-      for (let at = 0; at < count; at += 1)
-        rank += Math.max(x.apart[at] as number, y.apart[at] as number);
-      const [first, second] =
-        x.hypothesis.index < y.hypothesis.index
-          ? [x.hypothesis, y.hypothesis]
-          : [y.hypothesis, x.hypothesis];
-      pairs.push({ first, second, rank });
-    }
-  });
-  pairs.sort((x, y) => y.rank - x.rank);
-  return pairs.slice(0, PAIRS).map(({ first, second }) => pair(first, second, singles.length));
 }
