@@ -54,9 +54,7 @@ function warmUp({ engine }: Ports, work: Work): void {
     }),
   );
   const readings = evidence.readings.length > 0 ? evidence.readings : heard;
-  engine.assess({ ...evidence, readings }).catch(() => {
-    // The hunt will ask again, and show then what is wrong.
-  });
+  engine.foresee({ ...evidence, readings });
 }
 
 /** The hunt began on a job, and every act hands back the rest of the object: fields taken out stay out. */
@@ -65,6 +63,9 @@ const asJob = (work: Work): Job => work as Job;
 function startHunt(job: Job, ports: Ports): Hunt & { stop(): void } {
   const machine = huntMachine.provide({
     actors: {
+      stand: fromPromise(({ input }) =>
+        ports.engine.stand({ ...input, byEar: preferences.value.hears }),
+      ),
       assess: fromPromise(({ input }) =>
         ports.engine.assess({ ...input, byEar: preferences.value.hears }),
       ),

@@ -3,7 +3,7 @@ import { useContext } from 'preact/hooks';
 import type { Warning } from '../checks/warning.ts';
 import type { Circuit } from '../circuit/circuit.ts';
 import type { Closing, ClosingEvidence } from '../closing/closing.ts';
-import type { Assessment, Evidence, Expectation } from '../diagnosis/assessment.ts';
+import type { Assessment, Evidence, Expectation, Standing } from '../diagnosis/assessment.ts';
 import type { Card, CardQuestion } from '../diagnosis/card.ts';
 import type { PositionSound } from '../diagnosis/positions.ts';
 import type { ChangesQuestion, ReadingChange } from '../diagnosis/reading-changes.ts';
@@ -23,6 +23,7 @@ import type { SortEvidence, Sorting } from '../sorter/sort.ts';
 /** What the screens need of the world: an engine, a notebook, a clock. Tests hand in their own. */
 export interface Ports {
   readonly engine: {
+    stand(evidence: Evidence): Promise<Standing>;
     assess(evidence: Evidence): Promise<Assessment>;
     foresee(evidence: Evidence): void;
     expect(question: { circuit: Circuit; meter: Meter; ask: Ask }): Promise<Expectation>;

@@ -4,7 +4,14 @@ import { askText } from '../readings/index.ts';
 import type { Reading } from '../readings/reading.ts';
 import { diagnosisWords } from '../words/en/diagnosis.ts';
 import { askKey } from './ask-key.ts';
-import type { Access, Assessment, Evidence, NextReading, SuspectedRepair } from './assessment.ts';
+import type {
+  Access,
+  Assessment,
+  Evidence,
+  NextReading,
+  Standing,
+  SuspectedRepair,
+} from './assessment.ts';
 import type { Belief } from './belief.ts';
 import { expectation } from './expect.ts';
 import { type Group, groupsOf } from './groups.ts';
@@ -22,22 +29,69 @@ import {
 } from './next-reading.ts';
 import type { Predictor } from './predictor.ts';
 import { reportOf } from './report.ts';
+import type { Rests } from './rests.ts';
 import { verdictOf, WORTH_ASKING } from './verdict.ts';
 import { whyOf } from './why.ts';
 
 /** How many alternatives are offered beside the best reading. */
 const OFFERED = 6;
 
+/** An assessment under way: what is believed is known; what to read next and the verdict take most of the time. */
+export interface Begun {
+  readonly standing: Standing;
+  /** Gives the whole of it, resting now and then: a worker can answer something else meanwhile. */
+  readonly rest: Rests<Assessment>;
+}
+
 /** Everything that follows from the evidence, readings ranked by the product's own rule unless another is given. Throws CircuitError where circuit or settings do not hold together. */
 export function assess(evidence: Evidence, rule?: Rule): Assessment {
+  const { rest } = beginToAssess(evidence, rule);
+  for (;;) {
+    const { done, value } = rest.next();
+    if (done) return value;
+  }
+}
+
+export function beginToAssess(evidence: Evidence, rule?: Rule): Begun {
+  const found = standing(evidence);
+  return { standing: found.told, rest: restOf(evidence, found, rule) };
+}
+
+function standing(evidence: Evidence) {
   const bench = benchOf(evidence.circuit, evidence.meter, evidence.repairs);
   const { predictor, circuit } = bench;
   for (const { ask } of evidence.readings) checkSetting(circuit, ask.setting);
-  const { apart, free, counted, stale, readings, belief } = believed(bench, evidence);
+  const now = believed(bench, evidence);
+  const { apart, free, stale, belief } = now;
   const groups = groupsOf(belief.weighed);
+  // What measured as it should says nothing that a person would ask for; what did not is a ground.
+  const odd = apart.filter(({ inLine, reading }) => !inLine && free.includes(reading));
+  const told: Standing = {
+    suspects: suspectsOf(belief, groups),
+    readings: [
+      ...odd.map(({ part, reading }) => ({
+        ...reportOf(reading, circuit, evidence.meter, predictor, false),
+        apart: part,
+      })),
+      ...evidence.readings.map((reading) =>
+        reportOf(reading, circuit, evidence.meter, predictor, stale.includes(reading)),
+      ),
+    ],
+    suspicion: suspicionOf(belief),
+    liveSuspects: groups.filter((group) => group.probability > 0.01).length,
+  };
+  return { bench, ...now, groups, told };
+}
+
+function* restOf(
+  evidence: Evidence,
+  { bench, counted, stale, readings, belief, groups, told }: ReturnType<typeof standing>,
+  rule?: Rule,
+): Rests<Assessment> {
+  const { predictor, circuit } = bench;
   const lead = belief.weighed[0]?.hypothesis;
   const rechecks = recheckAsks(evidence, stale, predictor);
-  const rankedWith = (access: Access): readonly Ranked[] => {
+  const rankedWith = (access: Access) => {
     const byEar = evidence.byEar === true && access === 'open';
     const offered = [
       ...bench.asks[access],
@@ -52,21 +106,11 @@ export function assess(evidence: Evidence, rule?: Rule): Assessment {
       rule ?? (byEar ? byEarEffort : perEffort),
     );
   };
-  const atJack = startsAtJack(counted) ? rankedWith('closed') : [];
+  const atJack = startsAtJack(counted) ? yield* rankedWith('closed') : [];
   const ranked = atJack.some(({ bits: worth }) => worth > WORTH_ASKING)
     ? atJack
-    : rankedWith(evidence.access);
-  // What measured as it should says nothing that a person would ask for; what did not is a ground.
-  const odd = apart.filter(({ inLine, reading }) => !inLine && free.includes(reading));
-  const reports = [
-    ...odd.map(({ part, reading }) => ({
-      ...reportOf(reading, circuit, evidence.meter, predictor, false),
-      apart: part,
-    })),
-    ...evidence.readings.map((reading) =>
-      reportOf(reading, circuit, evidence.meter, predictor, stale.includes(reading)),
-    ),
-  ];
+    : yield* rankedWith(evidence.access);
+  const reports = told.readings;
   const verdict =
     rechecks.length > 0
       ? null
@@ -85,14 +129,11 @@ export function assess(evidence: Evidence, rule?: Rule): Assessment {
   });
   const recheck = rechecks.map((ask) => asNext({ ask, bits: 0, seconds: 0, score: 0 }));
   return {
-    suspects: suspectsOf(belief, groups),
-    readings: reports,
+    ...told,
     next: verdict || rechecks.length > 0 ? recheck : ranked.slice(0, OFFERED).map(asNext),
     verdict,
-    suspicion: suspicionOf(belief),
     learned: lead ? learnedValues(predictor, lead, readings) : [],
     recheck,
-    liveSuspects: groups.filter((group) => group.probability > 0.01).length,
   };
 }
 

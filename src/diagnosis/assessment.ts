@@ -120,18 +120,22 @@ export interface LearnedValue {
   readonly spread: number;
 }
 
-export interface Assessment {
+/** What is believed, before it is known what follows from it. */
+export interface Standing {
   /** Largest first; probabilities sum to 1. */
   readonly suspects: readonly SuspectedRepair[];
   readonly readings: readonly ReadingReport[];
+  /** Share of suspicion per site and part, for the drawing. */
+  readonly suspicion: Readonly<Record<SiteId | PartId, number>>;
+  /** How many repairs still have more than one chance in a hundred. */
+  readonly liveSuspects: number;
+}
+
+export interface Assessment extends Standing {
   /** Best first; empty when nothing is left to learn or the verdict stands. */
   readonly next: readonly NextReading[];
   readonly verdict: Verdict | null;
-  /** Share of suspicion per site and part, for the drawing. */
-  readonly suspicion: Readonly<Record<SiteId | PartId, number>>;
   readonly learned: readonly LearnedValue[];
   /** Asks to repeat after a repair: those of the last round that did not fit. */
   readonly recheck: readonly NextReading[];
-  /** How many repairs still have more than one chance in a hundred. */
-  readonly liveSuspects: number;
 }

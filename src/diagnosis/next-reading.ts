@@ -8,6 +8,7 @@ import { logSum } from './gauss.ts';
 import type { Group } from './groups.ts';
 import type { Learned } from './levels.ts';
 import type { Foretold, Predictor } from './predictor.ts';
+import type { Rests } from './rests.ts';
 import { entropyOf, expectedEntropy, type Foreseen } from './worth.ts';
 
 export interface Ranked {
@@ -45,14 +46,14 @@ const SCOUTED = 90;
 /** Asks weighed again with the learned part values. */
 const FINALISTS = 24;
 
-/** The readings most worth asking now, best first. */
-export function rankReadings(
+/** The readings most worth asking now, best first. Rests after each that it has weighed. */
+export function* rankReadings(
   predictor: Predictor,
   groups: readonly Group[],
   asks: readonly Ask[],
   readings: readonly Reading[],
   rule: Rule = perEffort,
-): readonly Ranked[] {
+): Rests<readonly Ranked[]> {
   if (asks.length === 0) return [];
   const last = readings.at(-1)?.ask ?? null;
   const panel = panelOf(groups, PANEL);
@@ -90,53 +91,57 @@ export function rankReadings(
         ),
       )
       .reduce((x, y) => (y.score > x.score ? y : x), { ask, bits: 0, seconds: 0, score: 0 });
-  const best = (
+  function* best(
     list: readonly Ask[],
     members: readonly Member[],
     count: number,
-  ): readonly Ask[] => {
+  ): Rests<readonly Ask[]> {
     const before = entropyOf(massOf(members, groups.length));
-    return list
-      .map((ask) =>
+    const ranked: Ranked[] = [];
+    for (const ask of list) {
+      ranked.push(
         needsSecond(ask)
           ? rankFirst(ask, members, before)
           : rank(ask, roughly(predictor, members, groups.length, ask), before),
-      )
+      );
+      yield;
+    }
+    return ranked
       .sort((x, y) => y.score - x.score)
       .slice(0, count)
       .map(({ ask }) => ask);
-  };
-  const scouted = best(asks, panel.slice(0, SCOUTS), SCOUTED);
-  const rough = best(scouted, panel, FINALISTS);
-  const learned = panel.map(({ weighed }) => learnedBy(predictor, weighed.hypothesis, readings));
+  }
+  const scouted = yield* best(asks, panel.slice(0, SCOUTS), SCOUTED);
+  const rough = yield* best(scouted, panel, FINALISTS);
+  const learned: Learned[] = [];
+  for (const { weighed } of panel) {
+    learned.push(learnedBy(predictor, weighed.hypothesis, readings));
+    yield;
+  }
   const signs = panel.map(({ weighed }) => (tapped ? signOf(predictor, weighed, readings) : 1));
-  return rough
-    .map((ask) => {
-      if (needsSecond(ask)) return rankFirst(ask, panel, entropy);
-      const key = askKey(ask);
-      return rank(
-        ask,
-        panel.map(({ weighed, group }, at): Foreseen => {
-          const { predictions } = predictor.foretell(weighed.hypothesis, ask, key);
-          return {
-            weight: weighed.probability,
-            group,
-            parts: predictions.map((prediction) => {
-              if (prediction.type === 'choice' && prediction.mirrored)
-                return {
-                  prediction: mixed(prediction, signs[at] as number),
-                  shift: 0,
-                  variance: 0,
-                };
-              if (prediction.type !== 'level') return { prediction, shift: 0, variance: 0 };
-              const { shift, variance } = (learned[at] as Learned).along(prediction.slopes);
-              return { prediction, shift, variance: variance + prediction.noise ** 2 };
-            }),
-          };
+  const asLearned = (ask: Ask): readonly Foreseen[] => {
+    const key = askKey(ask);
+    return panel.map(({ weighed, group }, at): Foreseen => {
+      const { predictions } = predictor.foretell(weighed.hypothesis, ask, key);
+      return {
+        weight: weighed.probability,
+        group,
+        parts: predictions.map((prediction) => {
+          if (prediction.type === 'choice' && prediction.mirrored)
+            return { prediction: mixed(prediction, signs[at] as number), shift: 0, variance: 0 };
+          if (prediction.type !== 'level') return { prediction, shift: 0, variance: 0 };
+          const { shift, variance } = (learned[at] as Learned).along(prediction.slopes);
+          return { prediction, shift, variance: variance + prediction.noise ** 2 };
         }),
-      );
-    })
-    .sort((x, y) => y.score - x.score);
+      };
+    });
+  };
+  const finalists: Ranked[] = [];
+  for (const ask of rough) {
+    finalists.push(needsSecond(ask) ? rankFirst(ask, panel, entropy) : rank(ask, asLearned(ask)));
+    yield;
+  }
+  return finalists.sort((x, y) => y.score - x.score);
 }
 
 interface Member {

@@ -46,7 +46,7 @@ function engine({ readings, repairs, refused }: Evidence): Assessment {
 interface Step {
   readonly event: HuntEvent;
   /** The port that fails while the event is worked on. */
-  readonly fails?: 'save' | 'assess' | 'expect';
+  readonly fails?: 'save' | 'stand' | 'assess' | 'expect';
 }
 const says = (event: HuntEvent, fails?: Step['fails']): Step => ({
   event,
@@ -65,6 +65,7 @@ const steps: readonly Step[] = [
   says({ type: 'CAUTIONS_READ', ...at }, 'assess'),
   says({ type: 'ENTER', seen: figure, ...at }),
   says({ type: 'ENTER', seen: figure, ...at }, 'save'),
+  says({ type: 'ENTER', seen: figure, ...at }, 'stand'),
   // A k left out: asked about before it is kept.
   says({ type: 'ENTER', seen: { kind: 'ohms', ohms: ohms(7.4) }, ...at }),
   says({ type: 'ENTERED_RIGHT', ...at }),
@@ -117,6 +118,10 @@ async function walk(
   const failing = (port: Step['fails']) => step?.fails === port;
   const machine = huntMachine.provide({
     actors: {
+      stand: fromPromise(async ({ input }) => {
+        if (failing('stand')) throw new Error('The engine stopped.');
+        return engine(input);
+      }),
       assess: fromPromise(async ({ input }) => {
         if (failing('assess')) throw new Error('The engine stopped.');
         return engine(input);
@@ -231,7 +236,7 @@ function check(before: Place, { event }: Step, after: Place): void {
     for (const { id } of before.context.work.readings)
       expect(ids, `a reading is lost: ${where}`).toContain(id);
   expect(after.value, `still at work: ${where}`).not.toMatch(
-    /saving|assessing|expecting|placing|onward/,
+    /saving|standing|assessing|expecting|placing|onward/,
   );
   const unsaved = after.path.some((name) => name.includes('save fails'));
   if (!unsaved && after.disk)

@@ -1,4 +1,4 @@
-import type { Assessment, ReadingReport, SuspectedRepair } from '../diagnosis/assessment.ts';
+import type { ReadingReport, Standing, SuspectedRepair } from '../diagnosis/assessment.ts';
 
 /** A suspect at or above this share is counted as alive: one chance in a hundred. */
 const ALIVE = 0.01;
@@ -16,7 +16,7 @@ export interface Change {
 }
 
 /** Compares the assessments around the reading called `readingId`. */
-export function changeBy(readingId: string, before: Assessment, after: Assessment): Change {
+export function changeBy(readingId: string, before: Standing, after: Standing): Change {
   const now = new Map(after.suspects.map(({ repair, probability }) => [repair, probability]));
   return {
     report: after.readings.find(({ id }) => id === readingId) ?? null,

@@ -14,6 +14,8 @@ import type { Work } from './work.ts';
 export interface HuntContext {
   readonly work: Work;
   readonly assessment: Assessment | null;
+  /** Of `assessment` what is believed is there; what to read next, the verdict and all that hangs on them are not yet. */
+  readonly halfAssessed: boolean;
   /** The belief before the newest reading, and that reading, until its effect was shown. */
   readonly newest: { readonly id: string; readonly before: Assessment } | null;
   readonly change: Change | null;
@@ -97,6 +99,7 @@ export function answered(context: HuntContext, answer: Answer, at: string): Part
 export const conversationOn = (work: Work): HuntContext => ({
   work,
   assessment: null,
+  halfAssessed: false,
   newest: null,
   change: null,
   question: null,

@@ -19,6 +19,26 @@ describe('every actor can fail', () => {
     expect([job.state, job.context.failure]).toEqual([{ asking: 'entry' }, null]);
   });
 
+  it('the engine, while the effect of a reading is read: says why once what follows is needed', async () => {
+    let broken = false;
+    const job = hunt(ready, {
+      assess: async () => {
+        if (broken) throw new Error('The engine stopped.');
+        return assessment({ next: [next(atJack)] });
+      },
+      stand: async () => assessment({}),
+    });
+    await job.run();
+    broken = true;
+    await job.run(enter());
+    expect([job.state, job.context.failure]).toEqual(['changed', null]);
+    await job.run({ type: 'ON' });
+    expect([job.state, job.context.failure]).toEqual(['engineFailed', 'The engine stopped.']);
+    broken = false;
+    await job.run({ type: 'RETRY' });
+    expect(job.state).toEqual({ asking: 'entry' });
+  });
+
   it('the storage: keeps the reading on the screen, tries again, or goes on when told so', async () => {
     let full = true;
     const job = hunt(ready, {

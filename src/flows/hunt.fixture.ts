@@ -1,7 +1,13 @@
 import { createActor, fromPromise, SimulatedClock } from 'xstate';
 import { startingWirings } from '../circuit/catalog/index.ts';
 import { bits, ohms, probability, seconds } from '../circuit/units.ts';
-import type { Assessment, Evidence, NextReading, Verdict } from '../diagnosis/assessment.ts';
+import type {
+  Assessment,
+  Evidence,
+  NextReading,
+  Standing,
+  Verdict,
+} from '../diagnosis/assessment.ts';
 import type { Ask, Seen } from '../readings/reading.ts';
 import type { HuntEvent } from './conversation.ts';
 import { huntMachine } from './hunt.ts';
@@ -68,6 +74,8 @@ export const assessment = (more: Partial<Assessment>): Assessment => ({
 });
 
 interface Ports {
+  /** What `assess` says of it, unless it says something else. */
+  readonly stand?: (evidence: Evidence) => Promise<Standing>;
   readonly assess?: (evidence: Evidence) => Promise<Assessment>;
   readonly save?: (work: Work) => Promise<void>;
   readonly expect?: () => Promise<{ text: string }>;
@@ -80,6 +88,9 @@ export function hunt(work: Work, ports: Ports = {}) {
   const actor = createActor(
     huntMachine.provide({
       actors: {
+        stand: fromPromise(({ input }) =>
+          (ports.stand ?? ports.assess ?? (async () => assessment({})))(input),
+        ),
         assess: fromPromise(({ input }) =>
           (ports.assess ?? (async () => assessment({ next: [next(atJack)] })))(input),
         ),

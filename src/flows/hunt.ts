@@ -1,7 +1,7 @@
 // Longer than most: the named guards and actions and the table that uses them are one text, read from the top down.
 import { and, assign, fromPromise, setup } from 'xstate';
 import type { Circuit } from '../circuit/circuit.ts';
-import type { Assessment, Evidence, Expectation } from '../diagnosis/assessment.ts';
+import type { Assessment, Evidence, Expectation, Standing } from '../diagnosis/assessment.ts';
 import type { Ask, Meter, Seen } from '../readings/reading.ts';
 import { flowWords } from '../words/en/flows.ts';
 import {
@@ -43,6 +43,7 @@ const hunt = setup({
     input: {} as { readonly work: Work },
   },
   actors: {
+    stand: fromPromise<Standing, Evidence>(unprovided('stand')),
     assess: fromPromise<Assessment, Evidence>(unprovided('assess')),
     expect: fromPromise<Expectation, { work: Work; ask: Ask }>(unprovided('expect')),
     save: fromPromise<Work, Work>(unprovided('save')),
@@ -52,7 +53,8 @@ const hunt = setup({
     nothingToldYet: ({ context: { work } }) =>
       !work.cautionsReadAt && work.readings.length + work.repairs.length === 0,
     cautionsUnread: ({ context }) => !context.work.cautionsReadAt,
-    newestIsNotShown: ({ context }) => context.newest !== null,
+    newestIsNotShown: ({ context }) => context.newest !== null && context.change === null,
+    isHalfAssessed: ({ context }) => context.halfAssessed,
     isOpenJob: ({ context }) => context.work.closedAt === undefined,
     ownAskWaits: ({ context }) => context.ownAsk !== null,
     guitarMustBeOpened: ({ context: { work, question } }) =>
@@ -125,7 +127,14 @@ const hunt = setup({
       doubt: doubtIn(context.question, seen),
     })),
     dropDoubt: assign({ doubt: null }),
-    keepAssessment: assign((_, { assessment }: { assessment: Assessment }) => ({ assessment })),
+    keepAssessment: assign((_, { assessment }: { assessment: Assessment }) => ({
+      assessment,
+      halfAssessed: false,
+    })),
+    keepStanding: assign((_, { standing }: { standing: Standing }) => ({
+      assessment: { ...standing, next: [], verdict: null, learned: [], recheck: [] },
+      halfAssessed: true,
+    })),
     compareWithBefore: assign(({ context: { newest, assessment } }) => ({
       change: newest && assessment ? changeBy(newest.id, newest.before, assessment) : null,
     })),
@@ -206,6 +215,7 @@ export const huntMachine = hunt.createMachine({
         { guard: 'isClosed', target: 'closed' },
         { guard: 'nothingToldYet', target: 'symptom' },
         { guard: 'cautionsUnread', target: 'cautions' },
+        { guard: 'newestIsNotShown', target: 'standing' },
         { target: 'assessing' },
       ],
     },
@@ -224,27 +234,35 @@ export const huntMachine = hunt.createMachine({
         BACK: { guard: 'nothingToldYet', target: 'symptom' },
       },
     },
+    /** What the newest reading did is shown while it is worked out what follows from it. */
+    standing: {
+      invoke: {
+        src: 'stand',
+        input: ({ context }) => evidenceOf(context.work),
+        onDone: {
+          target: 'changed',
+          actions: [
+            { type: 'keepStanding', params: ({ event }) => ({ standing: event.output }) },
+            'compareWithBefore',
+          ],
+        },
+        onError: {
+          target: 'engineFailed',
+          actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
+        },
+      },
+    },
     assessing: {
       invoke: {
         src: 'assess',
         input: ({ context }) => evidenceOf(context.work),
-        onDone: [
-          {
-            guard: 'newestIsNotShown',
-            target: 'changed',
-            actions: [
-              { type: 'keepAssessment', params: ({ event }) => ({ assessment: event.output }) },
-              'compareWithBefore',
-            ],
+        onDone: {
+          target: 'onward',
+          actions: {
+            type: 'keepAssessment',
+            params: ({ event }) => ({ assessment: event.output }),
           },
-          {
-            target: 'onward',
-            actions: {
-              type: 'keepAssessment',
-              params: ({ event }) => ({ assessment: event.output }),
-            },
-          },
-        ],
+        },
         onError: {
           target: 'engineFailed',
           actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
@@ -252,12 +270,13 @@ export const huntMachine = hunt.createMachine({
       },
     },
     engineFailed: {
-      on: { RETRY: { target: 'assessing', actions: 'forgetFailure' } },
+      on: { RETRY: { target: 'placing', actions: 'forgetFailure' } },
     },
     /** The belief is known: what comes next follows from it. */
     onward: {
       entry: 'chooseQuestion',
       always: [
+        { guard: 'isHalfAssessed', target: 'assessing' },
         { guard: 'ownAskWaits', target: 'expecting' },
         { guard: 'guitarMustBeOpened', target: 'opening' },
         { guard: 'openingTellsMore', target: 'opening' },
@@ -391,6 +410,18 @@ export const huntMachine = hunt.createMachine({
       },
     },
     changed: {
+      invoke: {
+        src: 'assess',
+        input: ({ context }) => evidenceOf(context.work),
+        onDone: {
+          actions: {
+            type: 'keepAssessment',
+            params: ({ event }) => ({ assessment: event.output }),
+          },
+        },
+        // It is asked for once more when it is needed, and said then what is wrong.
+        onError: {},
+      },
       on: {
         ON: { target: 'onward', actions: 'forgetNewest' },
         VOLUNTEER: { target: 'volunteering', actions: 'forgetNewest' },

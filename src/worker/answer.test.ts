@@ -1,14 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { CircuitError } from '../circuit/errors.ts';
-import type { Assessment } from '../diagnosis/assessment.ts';
+import type { Assessment, Standing } from '../diagnosis/assessment.ts';
 import type { Card } from '../diagnosis/card.ts';
-import { answer, type EngineFunctions } from './answer.ts';
+import { answer, answerInPieces, type EngineFunctions } from './answer.ts';
 import type { EngineRequest } from './protocol.ts';
 
-const request = { id: 7, call: 'assess', input: {} } as EngineRequest;
-const engineThat = (assess: () => unknown): EngineFunctions => ({
-  assess: assess as () => Assessment,
-  foresee: () => null,
+const request = { id: 7, call: 'stand', input: {} } as EngineRequest<'stand'>;
+const engineThat = (stand: () => unknown): EngineFunctions => ({
+  stand: stand as () => Standing,
   expect: () => ({ text: '7.4 kΩ' }),
   close: () => {
     throw new Error('not asked to close');
@@ -51,7 +50,7 @@ describe('the worker answers', () => {
     });
     expect(
       answer(
-        { ...request, call: 'expect' },
+        { ...request, call: 'expect' } as unknown as EngineRequest<'expect'>,
         engineThat(() => ''),
       ),
     ).toEqual({
@@ -75,6 +74,26 @@ describe('the worker answers', () => {
     });
     expect(answer(request, broken)).toMatchObject({
       sentence: 'The engine failed: index out of bounds. Your readings are safe.',
+    });
+  });
+
+  it('an assessment once it is there, and says why where none comes', async () => {
+    const made = { liveSuspects: 3 } as Assessment;
+    expect(await answerInPieces(7, Promise.resolve(made))).toEqual({
+      id: 7,
+      ok: true,
+      output: made,
+    });
+    expect(await answerInPieces(7, Promise.resolve(null))).toEqual({
+      id: 7,
+      ok: false,
+      sentence: 'A newer question took its place.',
+    });
+    const circuit = new CircuitError('unknown-lug', 'x.9', 'there is no lug x.9');
+    expect(await answerInPieces(7, Promise.reject(circuit))).toEqual({
+      id: 7,
+      ok: false,
+      sentence: 'The wiring cannot be worked out: there is no lug x.9',
     });
   });
 });

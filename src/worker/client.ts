@@ -1,7 +1,7 @@
 import type { Warning } from '../checks/warning.ts';
 import type { Circuit } from '../circuit/circuit.ts';
 import type { Closing, ClosingEvidence } from '../closing/closing.ts';
-import type { Assessment, Evidence, Expectation } from '../diagnosis/assessment.ts';
+import type { Assessment, Evidence, Expectation, Standing } from '../diagnosis/assessment.ts';
 import type { Card, CardQuestion } from '../diagnosis/card.ts';
 import type { PositionSound } from '../diagnosis/positions.ts';
 import type { ChangesQuestion, ReadingChange } from '../diagnosis/reading-changes.ts';
@@ -15,6 +15,8 @@ import type { EngineCallName, EngineCalls, EngineReply, EngineRequest } from './
 
 /** The engine as the screens see it. Every failure is an EngineError with a sentence. */
 export interface Engine {
+  /** What is believed, while the rest of the assessment is still worked out. */
+  stand(evidence: Evidence): Promise<Standing>;
   /** A newer call puts an older one that waits or runs out of date: that one rejects with `outdated`. */
   assess(evidence: Evidence): Promise<Assessment>;
   /** Has the answer to what may be asked about next worked out; the newest such wish counts. What comes of it nobody needs to know. */
@@ -62,7 +64,7 @@ const LONGER = 3;
 const CRASHES_ALLOWED = 1;
 
 /** Calls whose older questions nobody waits for any more once there is a newer one. */
-const NEWEST_ONLY: ReadonlySet<EngineCallName> = new Set(['assess', 'foresee', 'trial']);
+const NEWEST_ONLY: ReadonlySet<EngineCallName> = new Set(['assess', 'trial']);
 
 const makeEngineWorker = (): EngineWorker =>
   new Worker(new URL('./host.ts', import.meta.url), { type: 'module', name: 'engine' });
@@ -219,12 +221,8 @@ export function createEngine(
   }
 
   return {
-    assess(evidence) {
-      // What waits to be foreseen is either this or out of date.
-      next.get('foresee')?.reject(outdated());
-      next.delete('foresee');
-      return ask('assess', evidence);
-    },
+    stand: (evidence) => ask('stand', evidence),
+    assess: (evidence) => ask('assess', evidence),
     foresee(evidence) {
       ask('foresee', evidence).catch(() => {
         // The question itself will come, and say then what is wrong.

@@ -1,36 +1,70 @@
-import { assess } from '../diagnosis/assess.ts';
-import type { Assessment, Evidence } from '../diagnosis/assessment.ts';
+import { type Begun, beginToAssess } from '../diagnosis/assess.ts';
+import type { Assessment, Evidence, Standing } from '../diagnosis/assessment.ts';
+import type { Rests } from '../diagnosis/rests.ts';
 import { tongue } from '../words/area.ts';
 
 /** Answers kept; one takes some tens of kilobytes. */
 const KEPT = 16;
+/** Answers that were begun and left, to be gone on with where they were. */
+const BEGUN = 3;
+/** Faults told of each repair: the screens name no more, and what is not sent need not be read. */
+const FAULTS = 1;
 
-/** Whole answers worked out before they are asked for. They are what `work` gives, so that nothing depends on whether they came in time. */
+/** Whole answers worked out before they are asked for. They are what `begin` gives, so that nothing depends on whether they came in time. */
 export class Foresight {
-  private readonly work: (evidence: Evidence) => Assessment;
+  private readonly begin: (evidence: Evidence) => Begun;
   private readonly ready = new Map<string, Assessment>();
+  private readonly begun = new Map<string, Begun>();
 
-  constructor(work: (evidence: Evidence) => Assessment = assess) {
-    this.work = work;
+  constructor(begin: (evidence: Evidence) => Begun = beginToAssess) {
+    this.begin = begin;
   }
 
-  /** Works out the answer to this evidence, unless it is there. */
-  keep(evidence: Evidence): void {
-    this.answer(evidence);
+  /** What is believed after this evidence: in one piece, as somebody waits for it. */
+  stand(evidence: Evidence): Standing {
+    const key = keyOf(evidence);
+    const { suspects, readings, suspicion, liveSuspects } =
+      this.ready.get(key) ?? brief(this.under(key, evidence).standing);
+    return renamed({ suspects, readings, suspicion, liveSuspects }, evidence);
   }
 
-  /** The answer to this evidence, at once where it was foreseen. */
-  answer(evidence: Evidence): Assessment {
+  /** The answer to this evidence, at once where it was foreseen, and from where it was left where it was begun. */
+  *answer(evidence: Evidence): Rests<Assessment> {
     const key = keyOf(evidence);
     const known = this.ready.get(key);
     if (known) return renamed(known, evidence);
-    const made = this.work(evidence);
-    const oldest = this.ready.size >= KEPT ? this.ready.keys().next().value : undefined;
-    if (oldest !== undefined) this.ready.delete(oldest);
-    this.ready.set(key, made);
-    return made;
+    const { rest } = this.under(key, evidence);
+    yield;
+    try {
+      const made = brief(yield* rest);
+      keep(this.ready, key, made, KEPT);
+      return renamed(made, evidence);
+    } finally {
+      // Whoever is left in the middle never comes here: then it stays, to be gone on with.
+      this.begun.delete(key);
+    }
+  }
+
+  private under(key: string, evidence: Evidence): Begun {
+    const known = this.begun.get(key);
+    if (known) return known;
+    const fresh = this.begin(evidence);
+    keep(this.begun, key, fresh, BEGUN);
+    return fresh;
   }
 }
+
+/** The oldest makes room. */
+function keep<Value>(kept: Map<string, Value>, key: string, value: Value, most: number): void {
+  const oldest = kept.size >= most ? kept.keys().next().value : undefined;
+  if (oldest !== undefined) kept.delete(oldest);
+  kept.set(key, value);
+}
+
+const brief = <Told extends Standing>(told: Told): Told => ({
+  ...told,
+  suspects: told.suspects.map((one) => ({ ...one, faults: one.faults.slice(0, FAULTS) })),
+});
 
 /** Equal for evidence that has the same answer but for the names of its readings, which do not exist before they are taken. */
 function keyOf({ readings, ...rest }: Evidence): string {
@@ -43,11 +77,11 @@ function keyOf({ readings, ...rest }: Evidence): string {
 }
 
 /** The reports of the readings stand last, in the order of the readings. */
-function renamed(assessment: Assessment, { readings }: Evidence): Assessment {
-  const first = assessment.readings.length - readings.length;
+function renamed<Told extends Standing>(told: Told, { readings }: Evidence): Told {
+  const first = told.readings.length - readings.length;
   return {
-    ...assessment,
-    readings: assessment.readings.map((report, at) => ({
+    ...told,
+    readings: told.readings.map((report, at) => ({
       ...report,
       id: readings[at - first]?.id ?? report.id,
     })),

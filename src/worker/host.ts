@@ -1,6 +1,6 @@
 import { wiringWarnings } from '../checks/wiring-warnings.ts';
 import { closingOf } from '../closing/check.ts';
-import type { Assessment, Evidence } from '../diagnosis/assessment.ts';
+import type { Evidence } from '../diagnosis/assessment.ts';
 import { cardOf } from '../diagnosis/card.ts';
 import { expectation } from '../diagnosis/expect.ts';
 import { positionsOf as positionSounds } from '../diagnosis/positions.ts';
@@ -10,19 +10,17 @@ import { practiceFault, practiceReading, practiceStart } from '../practice/readi
 import { positionsOf } from '../sorter/positions.ts';
 import { sortLeads } from '../sorter/sort.ts';
 import { speakIn } from '../words/speak.ts';
-import { answer, type EngineFunctions } from './answer.ts';
+import { answer, answerInPieces, type EngineFunctions } from './answer.ts';
 import { Foresight } from './foresight.ts';
 import { lookAhead } from './look-ahead.ts';
+import { Pieces } from './pieces.ts';
 import type { EngineReply, EngineRequest } from './protocol.ts';
 
 /** Entry of the worker: the engine behind one message port. What it keeps between requests only makes answers come sooner. */
 const foresight = new Foresight();
+const pieces = new Pieces();
 const engine: EngineFunctions = {
-  assess: (evidence) => foresight.answer(evidence),
-  foresee: (evidence) => {
-    foresight.keep(evidence);
-    return null;
-  },
+  stand: (evidence) => foresight.stand(evidence),
   expect: ({ circuit, meter, ask }) => expectation(circuit, meter, ask),
   card: cardOf,
   close: closingOf,
@@ -37,21 +35,23 @@ const engine: EngineFunctions = {
   practiceFault,
 };
 
-let endLookAhead = () => {};
-
 self.onmessage = async ({ data }: MessageEvent<EngineRequest>) => {
   // Where the messages cannot be fetched the answer comes in the language spoken before.
   await speakIn(data.tongue).catch(() => {});
-  // What is likely does not count any more once the answer is on its way.
-  if (data.call === 'assess' || data.call === 'foresee') endLookAhead();
-  const reply = answer(data, engine);
-  self.postMessage(reply);
-  if (isAssessed(data, reply))
-    endLookAhead = lookAhead(data.input as Evidence, reply.output, (one) => foresight.keep(one));
+  const { id, call } = data;
+  // Nobody waits for what is foreseen: the next wish may come at once, and takes its place.
+  if (call === 'foresee') self.postMessage({ id, ok: true, output: null } satisfies EngineReply);
+  if (call === 'foresee' || call === 'assess') {
+    const evidence = data.input as Evidence;
+    const reply = await answerInPieces(id, pieces.do(foresight.answer(evidence)));
+    if (call === 'foresee') return;
+    self.postMessage(reply);
+    // What is likely does not count any more once the answer is on its way.
+    if (reply.ok)
+      pieces.do(lookAhead(evidence, reply.output, (one) => foresight.answer(one))).catch(() => {
+        // The question itself will come, and say then what is wrong.
+      });
+    return;
+  }
+  self.postMessage(answer(data as Parameters<typeof answer>[0], engine));
 };
-
-const isAssessed = (
-  { call }: EngineRequest,
-  reply: EngineReply,
-): reply is Extract<EngineReply, { ok: true }> & { readonly output: Assessment } =>
-  call === 'assess' && reply.ok;

@@ -1,4 +1,4 @@
-import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { startingWirings } from '../circuit/catalog/index.ts';
 import { restingSetting } from '../circuit/setting.ts';
 import { ohms } from '../circuit/units.ts';
@@ -52,42 +52,24 @@ describe('answers that may come', () => {
 });
 
 describe('looking ahead', () => {
-  let waiting: (() => void)[] = [];
-  const later = (act: () => void) => void waiting.push(act);
-  const run = () => {
-    for (const act of waiting.splice(0)) act();
-  };
-  beforeEach(() => {
-    waiting = [];
-  });
-
-  it('hands on each likely answer, one piece of work at a time', () => {
-    const assessment = assess(evidence);
-    const kept: Evidence[] = [];
-    lookAhead(evidence, assessment, (one) => kept.push(one), later);
-    let pieces = 0;
-    while (waiting.length > 0) {
-      expect(waiting).toHaveLength(1);
-      run();
-      pieces += 1;
-    }
-    expect(pieces).toBeGreaterThan(3);
-    expect(pieces).toBeLessThan(9);
-    expect(kept.length).toBeGreaterThan(2);
-    expect(kept.every(({ readings }) => readings.length === 1)).toBe(true);
-  });
-
-  it('ends when it is told', () => {
-    const end = lookAhead(evidence, assess(evidence), () => {}, later);
-    run();
-    end();
-    run();
-    expect(waiting).toEqual([]);
+  it('works out each likely answer, and can be left between any two', () => {
+    const asked: Evidence[] = [];
+    const work = lookAhead(evidence, assess(evidence), function* (one) {
+      asked.push(one);
+      yield;
+    });
+    const before: number[] = [];
+    while (!work.next().done) before.push(asked.length);
+    // Rests before each answer and within it.
+    expect(before).toEqual([...asked.keys()].flatMap((at) => [at, at + 1]));
+    expect(asked.length).toBeGreaterThan(2);
+    expect(asked.every(({ readings }) => readings.length === 1)).toBe(true);
   });
 
   it('does nothing where nothing is asked', () => {
     const spy = vi.fn();
-    lookAhead(evidence, { next: [] } as unknown as Assessment, spy, spy);
+    const work = lookAhead(evidence, { next: [] } as unknown as Assessment, spy);
+    expect(work.next().done).toBe(true);
     expect(spy).not.toHaveBeenCalled();
   });
 });

@@ -1,7 +1,7 @@
 import type { Warning } from '../checks/warning.ts';
 import type { Circuit } from '../circuit/circuit.ts';
 import type { Closing, ClosingEvidence } from '../closing/closing.ts';
-import type { Assessment, Evidence, Expectation } from '../diagnosis/assessment.ts';
+import type { Assessment, Evidence, Expectation, Standing } from '../diagnosis/assessment.ts';
 import type { Card, CardQuestion } from '../diagnosis/card.ts';
 import type { PositionSound } from '../diagnosis/positions.ts';
 import type { ChangesQuestion, ReadingChange } from '../diagnosis/reading-changes.ts';
@@ -19,6 +19,8 @@ import type { Tongue } from '../words/tongue.ts';
 
 /** Questions the screen may put to the engine, by name, with what comes back. */
 export interface EngineCalls {
+  /** What is believed after a reading, before it is known what to read next: soon there. */
+  stand: { input: Evidence; output: Standing };
   /** Everything the screen shows after a reading. */
   assess: { input: Evidence; output: Assessment };
   /** Evidence that may be asked about next, so that its answer is there by then. */

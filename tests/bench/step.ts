@@ -96,7 +96,7 @@ function watchWorker(): void {
         if (at && (window as unknown as { entered: number }).entered > 0)
           waits.answers.push(performance.now() - at);
       });
-    if (message.call === 'assess') asked.set(message.id, performance.now());
+    if (message.call === 'stand') asked.set(message.id, performance.now());
     else asked.set(-1, 0);
     post.call(this, message);
   } as typeof post;
