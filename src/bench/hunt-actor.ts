@@ -57,6 +57,23 @@ function warmUp({ engine }: Ports, work: Work): void {
   engine.foresee({ ...evidence, readings });
 }
 
+/** Work shorter than this has no screen of its own, milliseconds: the one that was answered stays, and takes no second answer. */
+const UNSEEN = 150;
+const ANSWERS: ReadonlySet<Said['type']> = new Set([
+  'HEARD',
+  'SKIP',
+  'CAUTIONS_READ',
+  'ENTER',
+  'ENTERED_RIGHT',
+  'TAKE_BETTER',
+  'JUMPS_AT',
+  'CANNOT_REACH',
+  'OPENED',
+  'ON',
+]);
+const WORKING = ['saving', 'placing', 'standing', 'assessing', 'expecting', 'onward'] as const;
+const isWorking = (snapshot: HuntSnapshot) => WORKING.some((state) => snapshot.matches(state));
+
 /** The hunt began on a job, and every act hands back the rest of the object: fields taken out stay out. */
 const asJob = (work: Work): Job => work as Job;
 
@@ -81,8 +98,16 @@ function startHunt(job: Job, ports: Ports): Hunt & { stop(): void } {
   });
   const actor = createActor(machine, { input: { work: job } });
   const snapshot = signal(actor.getSnapshot());
+  let calm = false;
+  let holding: ReturnType<typeof setTimeout> | undefined;
+  const show = () => {
+    clearTimeout(holding);
+    [calm, holding] = [false, undefined];
+    snapshot.value = actor.getSnapshot();
+  };
   actor.subscribe((next) => {
-    snapshot.value = next;
+    if (calm && isWorking(next)) holding ??= setTimeout(show, UNSEEN);
+    else show();
   });
   actor.start();
   warmUp(ports, job);
@@ -103,10 +128,12 @@ function startHunt(job: Job, ports: Ports): Hunt & { stop(): void } {
       const { work, question } = actor.getSnapshot().context;
       if (said.type === 'TYPE' && question) ahead.typed(work, question.ask, said.text);
       else ahead.forget();
+      calm = ANSWERS.has(said.type);
       actor.send({ ...said, at: ports.now() } as HuntEvent);
     },
     job: () => asJob(snapshot.value.context.work),
     stop: () => {
+      clearTimeout(holding);
       unwatch();
       ahead.forget();
       actor.stop();

@@ -5,6 +5,7 @@ import { tongueFor } from '../words/tongue.ts';
 import { App } from './app.tsx';
 import { watchForInstall } from './install.ts';
 import { preferences } from './preferences.ts';
+import { renderApart } from './render-apart.ts';
 import { keepOffline, offlineState, updateWaiting } from './update.ts';
 
 const place = document.getElementById('app');
@@ -18,6 +19,7 @@ try {
   // The messages could not be fetched: better English than nothing.
   document.documentElement.lang = 'en';
 }
+renderApart();
 render(<App />, place);
 
 // Said on the document too, where style sheets and the end-to-end tests can read it.

@@ -1,4 +1,5 @@
 export { ControlsStrip } from './controls-strip.tsx';
 export { MeterFace } from './meter-face.tsx';
 export { PlaceDrawing } from './place-drawing.tsx';
-export { ProbeDrawing } from './probe-drawing.tsx';
+export { ProbeDrawing, SceneDrawing } from './probe-drawing.tsx';
+export { sceneOf } from './scene.ts';

@@ -7,11 +7,22 @@ import { wrapWords } from './geometry.ts';
 import { jointOf, lugWords } from './names.ts';
 import { PanelRows } from './panel-rows.tsx';
 import type { Lie } from './portrait.ts';
-import { sceneOf } from './scene.ts';
+import { type Panel, sceneOf } from './scene.ts';
 
 /** The parts that an ask is about, from the side the person sees, with both probes and whatever else the hands do. */
 export function ProbeDrawing({ circuit, ask, lie }: { circuit: Circuit; ask: Ask; lie?: Lie }) {
-  const rows = sceneOf(circuit, ask, lie);
+  return <SceneDrawing circuit={circuit} ask={ask} rows={sceneOf(circuit, ask, lie)} />;
+}
+
+interface SceneDrawingProps {
+  readonly circuit: Circuit;
+  readonly ask: Ask;
+  /** What `sceneOf` gives for both. */
+  readonly rows: readonly (readonly Panel[])[];
+}
+
+/** The same of a scene that is laid out already. */
+export function SceneDrawing({ circuit, ask, rows }: SceneDrawingProps) {
   const drawn = new Set(
     rows.flat().flatMap((panel) => panel.stubs.stubs.map(({ joint }) => joint)),
   );

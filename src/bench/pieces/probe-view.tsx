@@ -1,15 +1,18 @@
 import type { Circuit } from '../../circuit/circuit.ts';
 import type { Ask } from '../../readings/reading.ts';
 import { pieceWords } from '../../words/en/pieces.ts';
-import { ProbeDrawing } from '../drawings/index.ts';
+import { SceneDrawing, sceneOf } from '../drawings/index.ts';
 import { prefer, preferences } from '../preferences.ts';
-import { useAfterPaint } from './after-paint.ts';
+import { useAside } from './after-paint.ts';
 import { announce } from './announce.tsx';
 
 /** Where the probes go, as the guitar lies on the bench, and a key that turns the drawing round. */
 export function ProbeView({ circuit, ask }: { circuit: Circuit; ask: Ask }) {
   const { turned } = preferences.value;
-  const painted = useAfterPaint(JSON.stringify(ask));
+  const lie = preferences.value;
+  const rows = useAside(JSON.stringify(ask), `${turned} ${lie.leftHanded}`, () =>
+    sceneOf(circuit, ask, lie),
+  );
   const turn = () => {
     prefer({ turned: !turned });
     announce(turned ? pieceWords().drawnTheUsualWayRound : pieceWords().drawnTurnedByHalfATurn);
@@ -17,7 +20,7 @@ export function ProbeView({ circuit, ask }: { circuit: Circuit; ask: Ask }) {
   return (
     <div class="asking-drawing">
       {/* Words and keys first; its place is kept. */}
-      {painted && <ProbeDrawing circuit={circuit} ask={ask} lie={preferences.value} />}
+      {rows && <SceneDrawing circuit={circuit} ask={ask} rows={rows} />}
       <button
         type="button"
         class="quiet turn-key"

@@ -9,6 +9,7 @@ import { Answering } from '../pieces/answering.tsx';
 import { AskWords, IronWork } from '../pieces/ask-words.tsx';
 import { AskingRoom } from '../pieces/asking-room.tsx';
 import { Expected } from '../pieces/expected.tsx';
+import { KeysRoom } from '../pieces/keys-room.tsx';
 import { PhotoButton } from '../pieces/photo-button.tsx';
 import { ProbeView } from '../pieces/probe-view.tsx';
 import { useHeadingFocus } from '../pieces/screen.tsx';
@@ -94,7 +95,7 @@ export function Asking({ job, snapshot, question, say }: AskingProps) {
           </p>
         )}
       </div>
-      <div class="asking-enter">
+      <KeysRoom question={JSON.stringify(ask) + work.readings.length} kind={ask.kind}>
         {job.practice && (
           <PracticeMeter
             key={JSON.stringify(ask) + work.readings.length}
@@ -143,7 +144,7 @@ export function Asking({ job, snapshot, question, say }: AskingProps) {
             />
           )}
         </div>
-      </div>
+      </KeysRoom>
     </AskingRoom>
   );
 }

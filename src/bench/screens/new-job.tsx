@@ -11,6 +11,7 @@ import { startDrawing } from '../editor/new-draft.ts';
 import { usualMeter } from '../entry/meter-fields.tsx';
 import { carried, type ValueFault, valueRows, withValues } from '../entry/value-text.ts';
 import { ValuesFields } from '../entry/values-fields.tsx';
+import { useGrowing } from '../growing.ts';
 import { announce } from '../pieces/announce.tsx';
 import { Screen } from '../pieces/screen.tsx';
 import { usePorts } from '../ports.ts';
@@ -18,11 +19,14 @@ import { go, hrefOf, type JobView } from '../route.ts';
 import { capital } from '../words.ts';
 import { Modifications } from './modifications.tsx';
 
+/** What is above the fold comes first: a family of wirings each, what can be changed, the values. */
+const PIECES = families.length + 2;
 const builds = new Map(startingWirings.map(({ id, build }) => [id, build]));
 
 /** A job begins with the wiring that was intended; values can be set right now or later. */
 export function NewJob({ view = 'hunt' }: { view?: JobView }) {
   const ports = usePorts();
+  const pieces = useGrowing(PIECES);
   const [wiring, setWiring] = useState(startingWirings[0]?.id ?? '');
   const [title, setTitle] = useState('');
   const [access, setAccess] = useState<Access>('closed');
@@ -138,7 +142,7 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
       </label>
       <fieldset class="options">
         <legend>{deskWords().whichWiringShouldItHave}</legend>
-        {families.map((family) => (
+        {families.slice(0, pieces).map((family) => (
           <Fragment key={family}>
             <h2 class="options-head">{deskWords()[family]}</h2>
             {startingWirings
@@ -165,7 +169,7 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
           {deskWords().drawItYourself}
         </button>
       </p>
-      {base && (
+      {base && pieces > families.length && (
         <Modifications
           key={wiring}
           base={base}
@@ -177,7 +181,7 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
       <details>
         <summary>{deskWords().valuesOfItsParts}</summary>
         <p class="soft">{deskWords().usualValuesStandHereSetRight}</p>
-        <ValuesFields rows={rows} faults={faults} onRows={setRows} />
+        {pieces === PIECES && <ValuesFields rows={rows} faults={faults} onRows={setRows} />}
       </details>
     </Screen>
   );

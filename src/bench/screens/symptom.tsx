@@ -13,6 +13,7 @@ import { called } from '../../words/called.ts';
 import { humWords } from '../../words/en/hum.ts';
 import { huntWords } from '../../words/en/hunt.ts';
 import { choicesFor, halfChoices, knobChoices, type SeenChoice } from '../entry/choices.tsx';
+import { useGrowing } from '../growing.ts';
 import type { Say } from '../hunt-actor.ts';
 import { announce } from '../pieces/announce.tsx';
 import { Screen } from '../pieces/screen.tsx';
@@ -46,7 +47,12 @@ interface Group {
 /** What is heard, before any meter comes out. Nothing has to be answered; what is left alone counts as not tried. */
 export function Symptom({ strip, circuit, say, practice }: SymptomProps) {
   const { engine } = usePorts();
-  const [groups] = useState(() => groupsFor(circuit));
+  const [makers] = useState(() => groupsFor(circuit));
+  const made = useRef<Group[]>([]);
+  // A group for each task: the first is answered first.
+  const count = useGrowing(makers.length);
+  for (const make of makers.slice(made.current.length, count)) made.current.push(make());
+  const groups = made.current.filter((group) => group.tellings.length > 0);
   const tellings = groups.flatMap((group) => group.tellings);
   const [chosen, setChosen] = useState<ReadonlyMap<Telling, SeenChoice>>(new Map());
   const [open, setOpen] = useState<Telling | null>(tellings[0] ?? null);
@@ -240,27 +246,26 @@ function Place({ telling, choice, open, onOpen, onChoose }: PlaceProps) {
   );
 }
 
-function groupsFor(circuit: Circuit): readonly Group[] {
+/** What makes each group; one may be without anything to tell. */
+function groupsFor(circuit: Circuit): readonly (() => Group)[] {
   const places = listeningPlaces(circuit);
-  const knobs = knobPlaces(circuit);
-  const touch = stringTouch(circuit);
   const one = places.length === 1;
-  const sound: Group = {
+  const sound = (): Group => ({
     title: one ? huntWords().theSound : huntWords().inEachPosition,
     how: huntWords().everyKnobAt10,
     tellings: places.map(({ title, ask }) => ({ title, ask, choices: choicesFor('listen') })),
-  };
-  const turned: Group = {
+  });
+  const turned = (): Group => ({
     title: huntWords().doTheKnobsWork,
     how: huntWords().thatKnobAt0TheOthersAt,
-    tellings: knobs.map(({ pot, title, ask }) => ({
+    tellings: knobPlaces(circuit).map(({ pot, title, ask }) => ({
       title: called(pot.title),
       ...(!one && { at: huntWords().titleSelected(title) }),
       ask,
       choices: knobChoices(pot.role),
     })),
-  };
-  const half: Group = {
+  });
+  const half = (): Group => ({
     title: huntWords().atHalfVolume,
     how: huntWords().thatVolumeAt5TheRestAt,
     tellings: halfPlaces(circuit).map(({ pot, title, ask }) => ({
@@ -269,13 +274,16 @@ function groupsFor(circuit: Circuit): readonly Group[] {
       ask,
       choices: halfChoices(),
     })),
+  });
+  const hum = (): Group => {
+    const touch = stringTouch(circuit);
+    return {
+      title: huntWords().theHum,
+      how: huntWords().doNotPlayLayAHandOn,
+      tellings: touch
+        ? [{ title: huntWords().whenITouchTheStrings, ask: touch, choices: choicesFor('touch') }]
+        : [],
+    };
   };
-  const hum: Group = {
-    title: huntWords().theHum,
-    how: huntWords().doNotPlayLayAHandOn,
-    tellings: touch
-      ? [{ title: huntWords().whenITouchTheStrings, ask: touch, choices: choicesFor('touch') }]
-      : [],
-  };
-  return [sound, turned, half, hum].filter(({ tellings }) => tellings.length > 0);
+  return [sound, turned, half, hum];
 }

@@ -27,13 +27,15 @@ export function huntNarration(snapshot: HuntSnapshot): Narration {
   if (snapshot.matches({ asking: 'entry' }) && question)
     return {
       key: `ask ${taken} ${JSON.stringify(question.ask)}`,
-      text: [
-        movesFor(work, question.ask),
-        voiceWords().questionHealthyExpected(
-          questionWords(work.circuit, question),
-          question.expected.text,
-        ),
-      ].join(' '),
+      get text() {
+        return [
+          movesFor(work, question.ask),
+          voiceWords().questionHealthyExpected(
+            questionWords(work.circuit, question),
+            question.expected.text,
+          ),
+        ].join(' ');
+      },
     };
   if (snapshot.matches('changed') && change?.report)
     return {

@@ -6,6 +6,7 @@ import { findVoice, hush, speak } from './voice.ts';
 /** What the bench says where a conversation stands. A new key is said once. */
 export interface Narration {
   readonly key: string;
+  /** Worked out where it is said: read it no sooner. */
   readonly text: string;
 }
 
@@ -19,7 +20,8 @@ const lookFor = 2.5;
  * Says where the conversation stands.
  * @param onwards goes on from here once it was said, while the phone hears
  */
-export function useNarration({ key, text }: Narration, onwards?: () => void): void {
+export function useNarration(narration: Narration, onwards?: () => void): void {
+  const { key } = narration;
   const { speaks, hears } = preferences.value;
   useEffect(() => {
     if (speaks) findVoice();
@@ -27,7 +29,8 @@ export function useNarration({ key, text }: Narration, onwards?: () => void): vo
   useEffect(() => {
     let gone = false;
     let timer: ReturnType<typeof setTimeout> | undefined;
-    void speak(spokenOf(text)).then(() => {
+    const said = speaks ? speak(spokenOf(narration.text)) : Promise.resolve();
+    void said.then(() => {
       if (!onwards || !hears || gone) return;
       timer = setTimeout(onwards, 1000 * lookFor);
     });
