@@ -1,5 +1,6 @@
 import { signal } from '@preact/signals';
 import { keepingWords } from '../words/en/keeping.ts';
+import { fixed } from '../words/figures.ts';
 
 /** What the browser says of its storage; null where it does not tell. */
 export interface Room {
@@ -33,5 +34,5 @@ export async function askToKeep(): Promise<void> {
 export function size(bytes: number): string {
   const { kilobytes, megabytes, gigabytes } = keepingWords();
   if (bytes < 1e6) return kilobytes(Math.round(bytes / 1e3));
-  return bytes < 1e9 ? megabytes(bytes / 1e6) : gigabytes(bytes / 1e9);
+  return bytes < 1e9 ? megabytes(fixed(bytes / 1e6, 1)) : gigabytes(fixed(bytes / 1e9, 1));
 }

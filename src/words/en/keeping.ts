@@ -1,5 +1,4 @@
 import { area } from '../area.ts';
-import { fixed } from '../figures.ts';
 
 const keeping = {
   home: 'Home',
@@ -115,8 +114,8 @@ const keeping = {
       : `${count} drawings come to the drawing board.`,
 
   kilobytes: (count: number) => `${count} kB`,
-  megabytes: (count: number) => `${fixed(count, 1)} MB`,
-  gigabytes: (count: number) => `${fixed(count, 1)} GB`,
+  megabytes: (figure: string) => `${figure} MB`,
+  gigabytes: (figure: string) => `${figure} GB`,
 
   yourNotebook: 'Your notebook',
   nameOfFile: 'Lugwise notebook',

@@ -1,5 +1,4 @@
 import type { keepingWords as English } from '../en/keeping.ts';
-import { fixed } from '../figures.ts';
 
 export const keeping: ReturnType<typeof English> = {
   home: 'Beginscherm',
@@ -110,8 +109,8 @@ export const keeping: ReturnType<typeof English> = {
       ? 'Er komt 1 tekening op het tekenbord.'
       : `Er komen ${count} tekeningen op het tekenbord.`,
   kilobytes: (count) => `${count} kB`,
-  megabytes: (count: number) => `${fixed(count, 1)} MB`,
-  gigabytes: (count: number) => `${fixed(count, 1)} GB`,
+  megabytes: (figure: string) => `${figure} MB`,
+  gigabytes: (figure: string) => `${figure} GB`,
   yourNotebook: 'Jouw notitieboek',
   nameOfFile: 'Lugwise-notitieboek',
   saveIt: 'Bewaren',
