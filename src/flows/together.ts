@@ -19,6 +19,8 @@ export interface TogetherWork {
     readonly at: string;
   }[];
   readonly cautionsReadAt?: string;
+  /** There is no compass: poles are not asked, and what hums stays open. */
+  readonly noCompass?: boolean;
   readonly changedAt: string;
 }
 
@@ -29,6 +31,9 @@ export const playingOf = ({ pickups, readings }: TogetherWork): readonly Playing
     coils,
     seen: readings.filter(({ pickup }) => pickup === id),
   }));
+
+const askOf = (work: TogetherWork): CoilAsk | null =>
+  nextCoilAsk(playingOf(work), work.noCompass !== true);
 
 export interface TogetherContext {
   readonly work: TogetherWork;
@@ -45,6 +50,8 @@ export type TogetherEvent =
       readonly seen: SeenOf<'tap'> | SeenOf<'pole'>;
       readonly at: string;
     }
+  /** Whether there is a compass to tell poles with; there is, unless it is said that there is none. */
+  | { readonly type: 'COMPASS'; readonly is: boolean; readonly at: string }
   | { readonly type: 'HELP' }
   | { readonly type: 'BACK' }
   | { readonly type: 'UNDO'; readonly at: string }
@@ -72,7 +79,7 @@ const together = setup({
   },
   guards: {
     cautionsUnread: ({ context }) => !context.work.cautionsReadAt,
-    hasAsk: ({ context }) => nextCoilAsk(playingOf(context.work)) !== null,
+    hasAsk: ({ context }) => askOf(context.work) !== null,
     canUndo: ({ context }) => context.work.readings.length > 0,
     canPutBack: ({ context }) => context.takenBack !== null,
   },
@@ -80,7 +87,7 @@ const together = setup({
     keepCautionsRead: assign(({ context }, { at }: { at: string }) =>
       acted({ ...context.work, cautionsReadAt: at, changedAt: at }),
     ),
-    chooseAsk: assign(({ context }) => ({ ask: nextCoilAsk(playingOf(context.work)) })),
+    chooseAsk: assign(({ context }) => ({ ask: askOf(context.work) })),
     keepSeen: assign(
       (
         { context: { work, ask } },
@@ -99,6 +106,9 @@ const together = setup({
       ...acted({ ...context.work, readings: context.work.readings.slice(0, -1), changedAt: at }),
       takenBack: context.work,
     })),
+    keepCompass: assign(({ context }, { is, at }: { is: boolean; at: string }) =>
+      acted({ ...context.work, noCompass: !is, changedAt: at }),
+    ),
     dropPickup: assign(({ context }, { pickup, at }: { pickup: string; at: string }) =>
       acted({
         ...context.work,
@@ -124,6 +134,10 @@ export const togetherMachine = together.createMachine({
   on: {
     UNDO: { guard: 'canUndo', target: '.saving', actions: { type: 'takeBack', params: at } },
     PUT_BACK: { guard: 'canPutBack', target: '.saving', actions: 'putBack' },
+    COMPASS: {
+      target: '.saving',
+      actions: { type: 'keepCompass', params: ({ event }) => event },
+    },
     ASK_AGAIN: {
       target: '.saving',
       actions: { type: 'dropPickup', params: ({ event }) => event },

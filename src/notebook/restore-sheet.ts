@@ -52,6 +52,7 @@ const togetherShape = object({
     object({ id: identifier, pickup: name, coil: oneOf('a', 'b'), seen, at: moment }),
     MOST.readings,
   ),
+  'noCompass?': oneOf(true, false),
   'meant?': object({ circuit: circuitShape, places: record(name, name, 6) }),
 });
 

@@ -49,6 +49,8 @@ export interface TogetherSheet extends SheetBase {
   readonly format: 'lugwise-together';
   readonly pickups: readonly PlayingPickup[];
   readonly readings: readonly PlayingReading[];
+  /** There is no compass: poles are not asked. */
+  readonly noCompass?: boolean;
   /** The wiring that they are meant for, and which of its pickups each of them is. */
   readonly meant?: {
     readonly circuit: Circuit;

@@ -14,8 +14,8 @@ export interface PlayedPosition {
   readonly title: string;
   readonly plays: readonly PartId[];
   readonly fights: boolean;
-  /** Share of the hum that is left: 0 cancels, 1 adds in full. */
-  readonly hum: number;
+  /** Share of the hum that is left: 0 cancels, 1 adds in full; null where a pole is not known. */
+  readonly hum: number | null;
 }
 
 export interface PositionsQuestion {
@@ -48,7 +48,9 @@ export function positionsOf({
     return one.coils.flatMap(({ coil, tap, pole }) => {
       const stands = standsFor(ids, coil, one.coils.length);
       const [id] = stands;
-      return id === undefined ? [] : [{ id, stands, tap, winding: tap * pole }];
+      return id === undefined
+        ? []
+        : [{ id, stands, tap, winding: pole === null ? null : tap * pole }];
     });
   });
   const [tip, sleeve] = [nodeAt(layout, 'jack.tip'), nodeAt(layout, 'jack.sleeve')];
@@ -85,12 +87,16 @@ export function positionsOf({
     if (playing.length < 2) return;
     const signs = playing.map(({ tap, share }) => Math.sign(tap * share));
     const size = playing.reduce((sum, { share }) => sum + Math.abs(share), 0);
-    const hum = Math.abs(playing.reduce((sum, { winding, share }) => sum + winding * share, 0));
+    const hum = playing.reduce<number | null>(
+      (sum, { winding, share }) =>
+        sum === null || winding === null ? null : sum + winding * share,
+      0,
+    );
     found.push({
       title: titleOf(circuit, setting),
       plays: playing.map(({ id }) => id),
       fights: signs.some((sign) => sign !== signs[0]),
-      hum: hum / size,
+      hum: hum === null ? null : Math.abs(hum) / size,
     });
   });
   return found;

@@ -29,6 +29,19 @@ describe('what is asked of pickups that play together', () => {
     expect(asked(tap('nothing'), tap('nothing'))).toMatchObject({ kind: 'pole' });
   });
 
+  it('is no pole without a compass, and whether they fight is told all the same', () => {
+    const [x, y] = [
+      single('x', tap('plus'), tap('plus')),
+      single('y', tap('minus'), tap('minus')),
+    ] as const;
+    expect(nextCoilAsk([x, y])).toMatchObject({ pickup: 'x', kind: 'pole' });
+    expect(nextCoilAsk([x, y], false)).toBeNull();
+    const found = together([x, y].map(heardOf));
+    expect(found.pairs).toEqual([{ first: 'x', second: 'y', fights: true, hum: null }]);
+    expect(found.mend).toEqual({ x: 'none', y: 'leads' });
+    expect(found.mended).toMatchObject([{ fights: false, hum: null }]);
+  });
+
   it('says what is amiss with one', () => {
     const amissOf = (...seen: readonly Seen[]) => heardOf(single('x', ...seen)).amiss;
     expect(amissOf(tap('plus'), tap('plus'), pole('south'))).toBeNull();

@@ -1,6 +1,6 @@
 import type { CoilId } from '../circuit/seen-pickup.ts';
 import type { Seen } from '../readings/reading.ts';
-import { match, type TappedCoil } from './match.ts';
+import { humOf, match, type TappedCoil } from './match.ts';
 
 /** One of the pickups that play together, with what was seen of its coils. */
 export interface Playing {
@@ -52,10 +52,13 @@ function poleOf({ seen }: Playing, coil: CoilId): Settled<1 | -1> {
     : { is: 'known', value: last.pole === 'north' ? 1 : -1 };
 }
 
-/** Pickup by pickup, as each is set once: its taps until two agree, then its poles. Null when all is known. */
-export function nextCoilAsk(list: readonly Playing[]): CoilAsk | null {
+/**
+ * Pickup by pickup, as each is set once: its taps until two agree, then its poles where there is a compass. Null when all is known
+ * that can be.
+ */
+export function nextCoilAsk(list: readonly Playing[], compass = true): CoilAsk | null {
   for (const playing of list)
-    for (const kind of ['tap', 'pole'] as const)
+    for (const kind of compass ? (['tap', 'pole'] as const) : (['tap'] as const))
       for (const coil of coilIds(playing)) {
         const known = kind === 'tap' ? tapOf(playing, coil) : poleOf(playing, coil);
         if (known.is === 'open')
@@ -84,14 +87,16 @@ export function heardOf(playing: Playing): Heard {
     pole: poleOf(playing, coil),
   }));
   const known = coils.flatMap(({ coil, tap, pole }) =>
-    tap.is === 'known' && pole.is === 'known' ? [{ coil, tap: tap.value, pole: pole.value }] : [],
+    tap.is === 'known'
+      ? [{ coil, tap: tap.value, pole: pole.is === 'known' ? pole.value : null }]
+      : [],
   );
   const amiss = coils.some(({ tap }) => tap.is !== 'known')
     ? 'no swing'
-    : coils.some(({ pole }) => pole.is !== 'known')
-      ? 'no pole'
-      : known.some(({ tap }) => tap !== known[0]?.tap)
-        ? 'coils fight'
+    : known.some(({ tap }) => tap !== known[0]?.tap)
+      ? 'coils fight'
+      : coils.some(({ pole }) => pole.is !== 'known')
+        ? 'no pole'
         : null;
   return { id: playing.id, coils: known, amiss };
 }
@@ -103,8 +108,8 @@ export interface Pair {
   readonly first: string;
   readonly second: string;
   readonly fights: boolean;
-  /** Share of one coil's hum that is left per coil when both play, as they are: 0 cancels, 1 adds in full. */
-  readonly hum: number;
+  /** Share of one coil's hum that is left per coil when both play, as they are: 0 cancels, 1 adds in full; null where a pole is not known. */
+  readonly hum: number | null;
 }
 
 export interface Together {
@@ -117,10 +122,11 @@ export interface Together {
 
 /**
  * Which pairs fight, and what to turn. Leads and magnet turn the tap either way; only leads turn the winding, and with it the hum
- * (Faraday's law, as in `match`). `fixed` is left as it is. Pickups that are amiss take no part.
+ * (Faraday's law, as in `match`). `fixed` is left as it is. Pickups that show no swing, or fight inside, take no part; one whose pole
+ * is not known does, for its phase alone.
  */
 export function together(all: readonly Heard[], fixed: string | null = null): Together {
-  const list = all.filter(({ amiss }) => amiss === null);
+  const list = all.filter(({ amiss }) => amiss === null || amiss === 'no pole');
   const pairs = pairsOf(list);
   let best: { turns: readonly Turn[]; cost: number; after: readonly Pair[] } = {
     turns: list.map((): Turn => 'none'),
@@ -137,7 +143,7 @@ export function together(all: readonly Heard[], fixed: string | null = null): To
     const after = pairsOf(list.map((one, at) => turnedBy(one, turns[at] as Turn)));
     // Fights first, then hum; then the fewest turns, and leads rather than a magnet.
     const cost = after.reduce(
-      (sum, { fights, hum }) => sum + (fights ? 1000 : 0) + 10 * hum,
+      (sum, { fights, hum }) => sum + (fights ? 1000 : 0) + 10 * (hum ?? 0),
       turns.reduce((sum, turn) => sum + (turn === 'none' ? 0 : turn === 'leads' ? 1 : 1.5), 0),
     );
     if (cost < best.cost) best = { turns, cost, after };
@@ -159,7 +165,7 @@ export const turnedBy = (heard: Heard, turn: Turn): Heard =>
         coils: heard.coils.map((coil) => ({
           ...coil,
           tap: -coil.tap as 1 | -1,
-          pole: (turn === 'magnet' ? -coil.pole : coil.pole) as 1 | -1,
+          pole: turn === 'magnet' && coil.pole !== null ? (-coil.pole as 1 | -1) : coil.pole,
         })),
       };
 
@@ -167,8 +173,7 @@ function pairsOf(list: readonly Heard[]): readonly Pair[] {
   return list.flatMap((first, at) =>
     list.slice(at + 1).map((second): Pair => {
       const { turn } = match(first.coils, second.coils);
-      const windings = [...first.coils, ...second.coils].map(({ tap, pole }) => tap * pole);
-      const hum = Math.abs(windings.reduce((sum, one) => sum + one, 0)) / windings.length;
+      const hum = humOf([...first.coils, ...second.coils]);
       return { first: first.id, second: second.id, fights: turn, hum };
     }),
   );

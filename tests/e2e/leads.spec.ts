@@ -213,6 +213,12 @@ test('a pickup with a pair that the maker joined, and the pickup that it plays w
   await expect(page.getByRole('heading', { level: 1 })).toContainText('Once more');
   await button(page, /minus/).click();
   await expect(page.getByRole('heading', { level: 1 })).toContainText('compass');
+  // Without one, phase is told and hum stays open.
+  await button(page, 'No compass').click();
+  await onScreen(page, 'together-result');
+  await expect(page.getByText('hum not known').first()).toBeVisible();
+  await button(page, 'I have a compass now').click();
+  await onScreen(page, 'together-asking');
   await button(page, 'North').click();
   await onScreen(page, 'together-result');
   await expect.poll(said).toMatch(/out of phase\.$/);

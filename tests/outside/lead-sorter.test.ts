@@ -222,7 +222,7 @@ describe('two coils by Faraday’s law', () => {
     const one = size(emf(1, mains));
     expect(signal).toBeCloseTo(2 * one, 5);
     expect(against).toBeCloseTo(0, 5);
-    expect(hum / (2 * one)).toBeCloseTo(found.hum, 5);
+    expect(hum / (2 * one)).toBeCloseTo(found.hum as number, 5);
     expect(found.cancelsHum).toBe(hum < 1e-5);
   });
 

@@ -16,10 +16,18 @@ interface TogetherAskingProps {
   readonly ask: CoilAsk;
   onSeen(seen: Seen): void;
   onHelp(): void;
+  onNoCompass(): void;
 }
 
 /** One tap or one pole of one pickup that plays alone. */
-export function TogetherAsking({ strip, sheet, ask, onSeen, onHelp }: TogetherAskingProps) {
+export function TogetherAsking({
+  strip,
+  sheet,
+  ask,
+  onSeen,
+  onHelp,
+  onNoCompass,
+}: TogetherAskingProps) {
   const heading = useHeadingFocus(`${sheet.readings.length}`);
   useWakeLock();
   const { act, where } = coilAskWords(sheet, ask);
@@ -52,6 +60,11 @@ export function TogetherAsking({ strip, sheet, ask, onSeen, onHelp }: TogetherAs
       <div class="asking-enter">
         <Choices choices={choicesFor(ask.kind)} onSeen={onSeen} />
         <div class="ways-out">
+          {ask.kind === 'pole' && (
+            <button type="button" class="quiet" onClick={onNoCompass}>
+              {togetherWords().noCompass}
+            </button>
+          )}
           <button type="button" class="quiet" onClick={onHelp}>
             {togetherWords().help}
           </button>

@@ -18,10 +18,19 @@ interface TogetherResultProps {
   readonly heard: readonly Heard[];
   onMeant(meant: NonNullable<TogetherSheet['meant']>): void;
   onAgain(pickup: string): void;
+  /** There is a compass after all. */
+  onCompass(): void;
 }
 
 /** Which pairs fight, what to turn, and what each position of the wiring makes of it. */
-export function TogetherResult({ strip, sheet, heard, onMeant, onAgain }: TogetherResultProps) {
+export function TogetherResult({
+  strip,
+  sheet,
+  heard,
+  onMeant,
+  onAgain,
+  onCompass,
+}: TogetherResultProps) {
   const titleOf = (id: string) => sheet.pickups.find((one) => one.id === id)?.title ?? id;
   // A pickup that is still on the mat is the one to turn; those that are built in stay.
   const onMat = sheet.pickups.some(({ id }) => id === FROM_THE_MAT);
@@ -29,7 +38,10 @@ export function TogetherResult({ strip, sheet, heard, onMeant, onAgain }: Togeth
   const fixed = onMat && others.length === 1 ? (others[0]?.id ?? null) : null;
   const found = together(heard, fixed);
   const turns = Object.entries(found.mend).filter(([, turn]) => turn !== 'none');
-  const amiss = heard.filter((one) => one.amiss !== null);
+  // Without a compass no pole is known, which is said once.
+  const amiss = heard.filter(
+    (one) => one.amiss !== null && !(sheet.noCompass && one.amiss === 'no pole'),
+  );
   return (
     <Screen
       name="together-result"
@@ -49,12 +61,25 @@ export function TogetherResult({ strip, sheet, heard, onMeant, onAgain }: Togeth
           </button>
         </div>
       ))}
+      {sheet.noCompass && (
+        <div class="sentence">
+          <p>{togetherWords().withoutPolesHumStaysOpen}</p>
+          <button type="button" class="quiet" onClick={onCompass}>
+            {togetherWords().iHaveACompass}
+          </button>
+        </div>
+      )}
       {found.pairs.length > 0 && (
         <Pairs pairs={found.pairs} sheet={sheet} caption={togetherWords().asTheyAre} />
       )}
       {turns.map(([id, turn]) => (
         <TurnSentence key={id} title={titleOf(id)} turn={turn} onMat={id === FROM_THE_MAT} />
       ))}
+      {turns.length > 0 && found.pairs.some(({ hum }) => hum === null) && (
+        <p role="note" class="soft">
+          {togetherWords().listenToTheHumFirst}
+        </p>
+      )}
       {turns.length > 0 && (
         <Pairs pairs={found.mended} sheet={sheet} caption={togetherWords().afterThat} />
       )}
@@ -74,7 +99,11 @@ export function TogetherResult({ strip, sheet, heard, onMeant, onAgain }: Togeth
                       togetherWords()[coil === 'a' ? 'commaScrewCoil' : 'commaSlugCoil']}
                   </th>
                   <td>{readingWords().swing[tap > 0 ? 'plus' : 'minus']}</td>
-                  <td>{togetherWords()[pole > 0 ? 'northUp' : 'southUp']}</td>
+                  <td>
+                    {pole === null
+                      ? togetherWords().poleNotTold
+                      : togetherWords()[pole > 0 ? 'northUp' : 'southUp']}
+                  </td>
                 </tr>
               )),
             )}

@@ -5,12 +5,14 @@ import { capital } from '../words.ts';
 import { theTitled } from './pickup-names.ts';
 
 /** What is left of the hum, in words. */
-export const humWords = (hum: number): string =>
-  hum < 0.15
-    ? togetherWords().cancelHum
-    : hum > 0.85
-      ? togetherWords().hum
-      : togetherWords().humLess;
+export const humWords = (hum: number | null): string =>
+  hum === null
+    ? togetherWords().humNotKnown
+    : hum < 0.15
+      ? togetherWords().cancelHum
+      : hum > 0.85
+        ? togetherWords().hum
+        : togetherWords().humLess;
 
 /** The act that is asked for, and for a tap how it is taken of this pickup. */
 export function coilAskWords(

@@ -53,6 +53,7 @@ function OpenTogether({ sheet }: { sheet: TogetherSheet }) {
         sheet={room.sheet()}
         ask={context.ask}
         onHelp={() => say({ type: 'HELP' })}
+        onNoCompass={() => say({ type: 'COMPASS', is: false })}
         onSeen={(seen) => {
           if (seen.kind === 'tap' || seen.kind === 'pole') say({ type: 'ENTER', seen });
         }}
@@ -65,6 +66,7 @@ function OpenTogether({ sheet }: { sheet: TogetherSheet }) {
         sheet={room.sheet()}
         heard={playingOf(context.work).map(heardOf)}
         onMeant={(meant) => room.tell({ meant })}
+        onCompass={() => say({ type: 'COMPASS', is: true })}
         onAgain={(pickup) => say({ type: 'ASK_AGAIN', pickup })}
       />
     );

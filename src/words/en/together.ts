@@ -70,6 +70,14 @@ const together = {
   humLess: 'hum less',
   commaScrewCoil: ', screw coil',
   commaSlugCoil: ', slug coil',
+  noCompass: 'No compass',
+  iHaveACompass: 'I have a compass now',
+  withoutPolesHumStaysOpen:
+    'The taps tell whether they fight. Whether they cancel hum takes a compass, and stays open.',
+  listenToTheHumFirst:
+    'Listen before you solder: where the two now hum less together than one alone, turn a bar magnet instead of the leads, and they stay quiet. Single magnets in a coil are not pulled out.',
+  humNotKnown: 'hum not known',
+  poleNotTold: 'pole not told',
   northUp: 'north up',
   southUp: 'south up',
   fight: '✗ fight',

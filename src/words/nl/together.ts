@@ -72,6 +72,14 @@ export const together: ReturnType<typeof English> = {
   humLess: 'brommen minder',
   commaScrewCoil: ', schroefspoel',
   commaSlugCoil: ', stiftspoel',
+  noCompass: 'Geen kompas',
+  iHaveACompass: 'Ik heb nu een kompas',
+  withoutPolesHumStaysOpen:
+    'De tikken zeggen of ze elkaar tegenwerken. Of ze brom opheffen vraagt een kompas, en blijft open.',
+  listenToTheHumFirst:
+    'Luister voordat je soldeert: brommen de twee nu samen minder dan één alleen, draai dan een staafmagneet om in plaats van de draden, dan blijven ze stil. Losse magneten in een spoel trek je er niet uit.',
+  humNotKnown: 'brom onbekend',
+  poleNotTold: 'pool niet gezegd',
   northUp: 'noord boven',
   southUp: 'zuid boven',
   fight: '✗ tegen',
