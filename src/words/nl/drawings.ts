@@ -62,7 +62,7 @@ export const drawings: ReturnType<typeof English> = {
   labelArrowsMoveItAndZoom: (label) => `${label}: pijltjes verschuiven, + en - zoomen`,
   zoomIn: 'Inzoomen',
   zoomOut: 'Uitzoomen',
-  fit: 'Passend',
+  fit: 'Alles',
   leadIsLifted: (colour: string, lug: string) =>
     `De draad${gekleurd(colour)} op ${lug} is gelicht.`,
   probes: (red, black) =>
