@@ -94,7 +94,7 @@ export const keeping: ReturnType<typeof English> = {
   nothingNew: 'Niets: alles wat erin staat is al op deze telefoon.',
   isNew: 'Nieuw op deze telefoon.',
   isTheSame: 'Het is er al, en hetzelfde.',
-  isJoined: 'Het is er al, en wordt met het bestand samengevoegd:',
+  isJoined: 'Het is er al, en wordt met het bestand samengevoegd.',
   isCopied: 'Het komt naast wat er al is.',
   isRefused: 'Het kan niet binnengehaald worden:',
   cannotBeRead: (sentence) => `Het kan niet gelezen worden: ${sentence}`,
