@@ -4,7 +4,7 @@ import { ohms } from '../circuit/units.ts';
 import { usualLoad } from './audio.ts';
 import { Guitar } from './guitar.fixture.ts';
 import { responseOf } from './response.ts';
-import { soundOf } from './sound.ts';
+import { electricHum, soundOf } from './sound.ts';
 
 const one = new Guitar('one-single-two-knobs');
 const coil = one.circuit.parts.find(({ kind }) => kind === 'coil')!.id;
@@ -121,5 +121,19 @@ describe('hum', () => {
   it('is hardly changed by a poor ground: 300 ohm are nothing beside the capacitance of a body', () => {
     const poor: readonly Edit[] = [{ op: 'resist', site: 'stringGround@to', ohms: ohms(300) }];
     expect(sound('1', poor).electric / sound('1').electric).toBeCloseTo(1, 1);
+  });
+});
+
+describe('hum of electric fields by itself', () => {
+  it('is what the whole sound has of it, whatever is touched and broken', () => {
+    const torn: readonly Edit[] = [{ op: 'open', site: 'stringGround' }];
+    for (const edits of [[], open, torn])
+      for (const touched of [null, 'strings.metal']) {
+        const view = one.view(one.at(), edits);
+        expect(electricHum(view, touched)).toBe(soundOf(view, touched).electric);
+      }
+    // It differs with the hand, so that the equality says something.
+    const view = one.view(one.at(), torn);
+    expect(electricHum(view, 'strings.metal')).not.toBeCloseTo(electricHum(view, null), 12);
   });
 });

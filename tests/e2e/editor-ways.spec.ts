@@ -102,6 +102,7 @@ test('every panel of the board can be read and worked by all, light and dark, an
     ['What stands out', () => board.tap(board.button('1 to see'))],
     ['Use this wiring', () => board.tap(board.button('Use it'))],
     ['Tone', () => board.touchPart('tone')],
+    ['Mini toggle', () => board.touchPart('mini toggle')],
   ];
   for (const [title, open] of panels) {
     await open();
