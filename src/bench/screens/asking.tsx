@@ -5,6 +5,7 @@ import { huntWords } from '../../words/en/hunt.ts';
 import { ControlsStrip } from '../drawings/index.ts';
 import { HumPad } from '../entry/hum-pad.tsx';
 import type { HuntSnapshot, Say } from '../hunt-actor.ts';
+import { useAfterPaint } from '../pieces/after-paint.ts';
 import { Answering } from '../pieces/answering.tsx';
 import { AskWords, IronWork } from '../pieces/ask-words.tsx';
 import { AskingRoom } from '../pieces/asking-room.tsx';
@@ -44,7 +45,9 @@ const longWords = 130;
 export function Asking({ job, snapshot, question, say }: AskingProps) {
   const { work, typed } = snapshot.context;
   const { ask, expected, why } = question;
-  const heading = useHeadingFocus(JSON.stringify(ask) + work.readings.length);
+  const key = JSON.stringify(ask) + work.readings.length;
+  const heading = useHeadingFocus(key);
+  const painted = useAfterPaint(key);
   const words = questionWords(work.circuit, question);
   const probes = 'red' in ask;
   const lead = purposes[question.purpose];
@@ -55,12 +58,15 @@ export function Asking({ job, snapshot, question, say }: AskingProps) {
   const see = useMemo(
     () => (
       <div class="asking-see">
-        <ControlsStrip
-          circuit={work.circuit}
-          setting={ask.setting}
-          previous={previous}
-          leftHanded={leftHanded}
-        />
+        {/* The drawing below gives it its room, so that no word moves when it comes. */}
+        {painted && (
+          <ControlsStrip
+            circuit={work.circuit}
+            setting={ask.setting}
+            previous={previous}
+            leftHanded={leftHanded}
+          />
+        )}
         <ProbeView circuit={work.circuit} ask={ask} />
         <h1
           ref={heading}
@@ -72,10 +78,10 @@ export function Asking({ job, snapshot, question, say }: AskingProps) {
         <IronWork circuit={work.circuit} setting={ask.setting} previous={previous} />
       </div>
     ),
-    [work.circuit, ask, previous, words, leftHanded],
+    [work.circuit, ask, previous, words, leftHanded, painted],
   );
   return (
-    <AskingRoom name="asking" kind={ask.kind} question={JSON.stringify(ask) + work.readings.length}>
+    <AskingRoom name="asking" kind={ask.kind} question={key}>
       <Strip job={job} snapshot={snapshot} say={say} />
       {see}
       <div class="asking-why">
@@ -95,10 +101,10 @@ export function Asking({ job, snapshot, question, say }: AskingProps) {
           </p>
         )}
       </div>
-      <KeysRoom question={JSON.stringify(ask) + work.readings.length} kind={ask.kind}>
+      <KeysRoom question={key} kind={ask.kind}>
         {job.practice && (
           <PracticeMeter
-            key={JSON.stringify(ask) + work.readings.length}
+            key={key}
             job={job}
             practice={job.practice}
             ask={ask}

@@ -78,13 +78,13 @@ interface TraceEvent {
   readonly args?: { readonly name?: string };
 }
 
+/** Main threads that a trace has named so far: a short one names none. */
+const mains = new Set<string>();
+
 function longTasksIn(trace: Buffer): readonly number[] {
   const { traceEvents } = JSON.parse(trace.toString()) as { readonly traceEvents: TraceEvent[] };
-  const mains = new Set(
-    traceEvents
-      .filter(({ name, args }) => name === 'thread_name' && args?.name === 'CrRendererMain')
-      .map(({ pid, tid }) => `${pid} ${tid}`),
-  );
+  for (const { name, args, pid, tid } of traceEvents)
+    if (name === 'thread_name' && args?.name === 'CrRendererMain') mains.add(`${pid} ${tid}`);
   if (mains.size === 0) throw new Error('The trace names no main thread.');
   const onMain = traceEvents.filter(({ ph, pid, tid }) => ph === 'X' && mains.has(`${pid} ${tid}`));
   const own = onMain.filter(({ name }) => OWN.test(name));
