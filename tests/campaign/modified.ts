@@ -4,9 +4,19 @@ import { modifications } from '../../src/circuit/catalog/modifications/index.ts'
 import type { Circuit } from '../../src/circuit/circuit.ts';
 import { Dice } from '../simulated/index.ts';
 
-/** A starting wiring with one to three modifications drawn evenly from what applies, in random places with random options. */
+/**
+ * A starting wiring with one to three modifications drawn evenly from what applies, in random places with random options. Those that
+ * cannot be made beside each other are left out, and where none can be made it is drawn anew.
+ */
 export function modified(seed: number): { readonly wiring: string; readonly circuit: Circuit } {
   const dice = new Dice(`modified ${seed}`);
+  for (;;) {
+    const drawn = draw(dice);
+    if (drawn) return drawn;
+  }
+}
+
+function draw(dice: Dice): ReturnType<typeof modified> | null {
   const { id, build } = dice.pick(startingWirings);
   const base = build();
   const changes = Array.from({ length: 1 + Math.floor(3 * dice.throw()) }, (): Change => {
@@ -23,9 +33,11 @@ export function modified(seed: number): { readonly wiring: string; readonly circ
       return { modification, place, chosen };
     }
   });
-  const { circuit } = compose(base, changes);
+  const { circuit, refused } = compose(base, changes);
+  const made = changes.filter((one) => !refused.some(({ change }) => change === one));
+  if (made.length === 0) return null;
   return {
-    wiring: `${id} + ${changes.map(({ modification }) => modification.id).join(' + ')}`,
+    wiring: [id, ...made.map(({ modification }) => modification.id)].join(' + '),
     circuit,
   };
 }
