@@ -10,6 +10,7 @@ import {
 } from '../flows/index.ts';
 import type { Job } from '../notebook/job.ts';
 import type { Reading } from '../readings/reading.ts';
+import { markAnswered } from './answered.ts';
 import { type Ports, usePorts } from './ports.ts';
 import { preferences } from './preferences.ts';
 import { toldOf, typedAhead } from './typed-ahead.ts';
@@ -103,11 +104,15 @@ function startHunt(job: Job, ports: Ports): Hunt & { stop(): void } {
   const show = () => {
     clearTimeout(holding);
     [calm, holding] = [false, undefined];
+    markAnswered(false);
     snapshot.value = actor.getSnapshot();
   };
   actor.subscribe((next) => {
-    if (calm && isWorking(next)) holding ??= setTimeout(show, UNSEEN);
-    else show();
+    if (!calm || !isWorking(next)) show();
+    else if (holding === undefined) {
+      holding = setTimeout(show, UNSEEN);
+      markAnswered(true);
+    }
   });
   actor.start();
   warmUp(ports, job);

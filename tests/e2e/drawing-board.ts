@@ -41,6 +41,8 @@ export class DrawingBoard {
       this.taps += 2;
     }
     const place = this.button('Place it');
+    // A part with nothing to decide is placed at once.
+    await expect(this.page.locator('.tray')).toHaveCount(0);
     if (await place.isVisible()) await this.tap(place);
     await expect(this.page.locator('.panel')).toHaveCount(0);
   }

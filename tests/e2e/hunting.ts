@@ -24,7 +24,10 @@ export async function readCautions(page: Page): Promise<void> {
 
 /** Waits for one of these screens and tells which it is. */
 export async function onScreen(page: Page, ...names: string[]): Promise<string> {
-  const screen = page.locator(names.map((name) => `[data-screen=${name}]`).join(','));
+  // One that was answered may stand a moment longer, and takes nothing more.
+  const screen = page.locator(
+    names.map((name) => `[data-screen=${name}]:not([aria-busy=true])`).join(','),
+  );
   await screen.first().waitFor({ timeout: 40_000 });
   return (await screen.first().getAttribute('data-screen')) ?? '';
 }
