@@ -11,32 +11,33 @@ const AS_WELL = 2;
 /** One reading rules a rival out from this factor on: 1 in 20 (natural logarithm). */
 const RULES_OUT = 3;
 
+interface Seen {
+  readonly predictor: Predictor;
+  readonly readings: readonly Reading[];
+}
+
+/** ln of the likelihood of each reading by itself. */
+export const scoresOf = ({ predictor, readings }: Seen, hypothesis: Hypothesis) =>
+  readings.map((reading) =>
+    logLikelihood(scoredBy(predictor, hypothesis, [reading]), predictor.deviations(hypothesis)),
+  );
+
 /**
  * What the readings that are not off have done: each rival that would explain the grounds as well as the leader, under the one
  * reading that speaks most against it. Rivals are single faults with another repair, each in the size that fits best.
  */
 export function ruledOutBy(
-  {
-    predictor,
-    readings,
-    belief,
-  }: {
-    readonly predictor: Predictor;
-    readonly readings: readonly Reading[];
-    readonly belief: Belief;
-  },
+  { predictor, readings, belief }: Seen & { readonly belief: Belief },
   group: Group,
   lead: Hypothesis,
   grounds: readonly string[],
 ): readonly RuledOut[] {
-  const scoresOf = (hypothesis: Hypothesis): readonly number[] =>
-    readings.map((reading) =>
-      logLikelihood(scoredBy(predictor, hypothesis, [reading]), predictor.deviations(hypothesis)),
-    );
-  const mine = scoresOf(lead);
+  const mine = scoresOf({ predictor, readings }, lead);
   const found = new Map<number, Hypothesis[]>();
   for (const rival of rivalsOf(belief, group.repair)) {
-    const behind = scoresOf(rival).map((theirs, at) => (mine[at] as number) - theirs);
+    const behind = scoresOf({ predictor, readings }, rival).map(
+      (theirs, at) => (mine[at] as number) - theirs,
+    );
     const onGrounds = behind.filter((_, at) => grounds.includes((readings[at] as Reading).id));
     if (onGrounds.reduce((sum, one) => sum + one, 0) > AS_WELL) continue;
     const most = behind.reduce((best, one, at) => (one > (behind[best] as number) ? at : best), 0);

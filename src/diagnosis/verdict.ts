@@ -2,13 +2,12 @@ import { probability } from '../circuit/units.ts';
 import type { Reading } from '../readings/reading.ts';
 import { diagnosisWords } from '../words/en/diagnosis.ts';
 import type { ReadingReport, RepairOption, Verdict } from './assessment.ts';
-import { type Belief, scoredBy } from './belief.ts';
+import type { Belief } from './belief.ts';
 import type { Group } from './groups.ts';
 import { HEALTHY, type Hypothesis } from './hypothesis.ts';
-import { logLikelihood } from './likelihood.ts';
 import type { Ranked } from './next-reading.ts';
 import type { Predictor } from './predictor.ts';
-import { ruledOutBy } from './rivals.ts';
+import { ruledOutBy, scoresOf } from './rivals.ts';
 
 /** The best repair must have this much, and be this many times ahead of the next. */
 const SURE = 0.95;
@@ -170,27 +169,22 @@ function groundsOf(
     ?.hypothesis as Hypothesis;
   const grounds: string[] = [];
   const against: string[] = [];
-  for (const reading of readings) {
-    const mine = logLikelihood(scoredBy(predictor, lead, [reading]), predictor.deviations(lead));
-    const theirs = logLikelihood(
-      scoredBy(predictor, healthy, [reading]),
-      predictor.deviations(healthy),
-    );
-    if (mine > theirs + 1) grounds.push(reading.id);
-    else if (mine < theirs - 1) against.push(reading.id);
-  }
+  const [mine, theirs] = [lead, healthy].map((one) => scoresOf({ predictor, readings }, one)) as [
+    number[],
+    number[],
+  ];
+  readings.forEach(({ id }, at) => {
+    const ahead = (mine[at] as number) - (theirs[at] as number);
+    if (ahead > 1) grounds.push(id);
+    else if (ahead < -1) against.push(id);
+  });
   return { grounds, against };
 }
 
 function outside({ predictor, belief, readings, groups }: Findings): Verdict {
   const lead = belief.weighed[0]?.hypothesis as Hypothesis;
-  const fits = readings.map((reading) => {
-    const scored = scoredBy(predictor, lead, [reading]);
-    return {
-      reading,
-      gap: logLikelihood(scored, predictor.deviations(lead)),
-    };
-  });
+  const scores = scoresOf({ predictor, readings }, lead);
+  const fits = readings.map((reading, at) => ({ reading, gap: scores[at] as number }));
   const worst = fits.reduce((x, y) => (y.gap < x.gap ? y : x));
   return {
     kind: 'outside',

@@ -112,7 +112,7 @@ interface Guitar {
  */
 const agreement = (hertz: number) => (hertz < 1000 ? 0.92 : 0.4);
 /**
- * Coils of one pickup stand some 18 mm apart (common practice). On a string of pitch p and scale 0.65 m a wave of f Hz is 1.3 m x p / f
+ * Coils of one pickup stand some 18 mm apart (common practice, no source). On a string of pitch p and scale 0.65 m a wave of f Hz is 1.3 m x p / f
  * long (textbook, ideal string), and two places d apart hear cos(2 pi d / length) of it alike. Over six strings that is 0.97 and more up
  * to 400 Hz, and from 1600 Hz on about half and less: coils against each other leave a thin sound, and not none.
  */
