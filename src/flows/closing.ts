@@ -4,7 +4,6 @@ import type { SiteId } from '../circuit/edit.ts';
 import type { Closing, ClosingEvidence, ClosingItem } from '../closing/closing.ts';
 import type { Stage } from '../closing/stage.ts';
 import type { Ask, Seen } from '../readings/reading.ts';
-import { flowWords } from '../words/en/flows.ts';
 import {
   type Answer,
   lastAct,
@@ -16,6 +15,7 @@ import {
 } from './acts.ts';
 import { checkEvidence, checkUnderWay, withCheck, withCheckEnded } from './closing-work.ts';
 import { type Doubt, doubtIn } from './doubt.ts';
+import { sentenceOf, unprovided } from './failure.ts';
 import type { DoneCheck, Work } from './work.ts';
 
 /** The closing check as a conversation: where it stands follows from the work alone. */
@@ -58,11 +58,6 @@ export type ClosingEvent =
   | { readonly type: 'RETRY' }
   | { readonly type: 'GO_ON_UNSAVED' }
   | { readonly type: 'UNDO'; readonly at: string };
-
-const sentenceOf = (error: unknown): string =>
-  error instanceof Error && error.message ? error.message : flowWords().noReasonWasGiven;
-const unprovided = (name: string) => () =>
-  Promise.reject(new Error(`The closing check was started without "${name}".`));
 
 /** What is asked next: once more what was off, then the next of the list after the one answered last, then what was passed over. */
 export function nextItem(closing: Closing, after: ClosingItem | null): ClosingItem | null {
@@ -122,8 +117,8 @@ const check = setup({
     input: {} as { readonly work: Work },
   },
   actors: {
-    check: fromPromise<Closing, ClosingEvidence>(unprovided('check')),
-    save: fromPromise<Work, Work>(unprovided('save')),
+    check: fromPromise<Closing, ClosingEvidence>(unprovided('closing check', 'check')),
+    save: fromPromise<Work, Work>(unprovided('closing check', 'save')),
   },
   guards: {
     noneUnderWay: ({ context }) => checkUnderWay(context.work) === null,

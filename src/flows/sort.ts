@@ -2,8 +2,8 @@ import { assign, fromPromise, setup } from 'xstate';
 import { bits } from '../circuit/units.ts';
 import type { Seen } from '../readings/reading.ts';
 import type { SortEvidence, Sorting, SortQuestion } from '../sorter/sort.ts';
-import { flowWords } from '../words/en/flows.ts';
 import type { Doubt } from './doubt.ts';
+import { sentenceOf, unprovided } from './failure.ts';
 import { doubtOnTheMat } from './sort-doubt.ts';
 import {
   hasActs,
@@ -49,11 +49,6 @@ export type SortEvent =
   | { readonly type: 'RETRY' }
   | { readonly type: 'CHANGED_ELSEWHERE'; readonly work: SortWork };
 
-const sentenceOf = (error: unknown): string =>
-  error instanceof Error && error.message ? error.message : flowWords().noReasonWasGiven;
-const unprovided = (name: string) => () =>
-  Promise.reject(new Error(`The sorter was started without "${name}".`));
-
 const startOn = (work: SortWork): SortContext => ({
   work,
   sorting: null,
@@ -92,8 +87,8 @@ const sort = setup({
     input: {} as { readonly work: SortWork },
   },
   actors: {
-    sort: fromPromise<Sorting, SortEvidence>(unprovided('sort')),
-    save: fromPromise<SortWork, SortWork>(unprovided('save')),
+    sort: fromPromise<Sorting, SortEvidence>(unprovided('sorter', 'sort')),
+    save: fromPromise<SortWork, SortWork>(unprovided('sorter', 'save')),
   },
   guards: {
     cautionsUnread: ({ context }) => !context.work.cautionsReadAt,

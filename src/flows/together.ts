@@ -2,7 +2,7 @@ import { assign, fromPromise, setup } from 'xstate';
 import type { CoilId } from '../circuit/seen-pickup.ts';
 import type { SeenOf } from '../readings/reading.ts';
 import { type CoilAsk, nextCoilAsk, type Playing } from '../sorter/together.ts';
-import { flowWords } from '../words/en/flows.ts';
+import { sentenceOf } from './failure.ts';
 
 /** What is kept of pickups that play together: what was told and seen, never what was concluded. */
 export interface TogetherWork {
@@ -60,9 +60,6 @@ export type TogetherEvent =
   | { readonly type: 'ASK_AGAIN'; readonly pickup: string; readonly at: string }
   | { readonly type: 'RETRY' }
   | { readonly type: 'CHANGED'; readonly work: TogetherWork };
-
-const sentenceOf = (error: unknown): string =>
-  error instanceof Error && error.message ? error.message : flowWords().noReasonWasGiven;
 
 const acted = (work: TogetherWork): Partial<TogetherContext> => ({ work, takenBack: null });
 

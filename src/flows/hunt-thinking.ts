@@ -1,0 +1,90 @@
+/** The states of a hunt in which the engine works, and what follows from what it found. */
+import type { Ask } from '../readings/reading.ts';
+import { hunt, joinedQuietly } from './hunt-setup.ts';
+import { evidenceOf } from './work.ts';
+
+/** What the newest reading did is shown while it is worked out what follows from it. */
+export const standing = hunt.createStateConfig({
+  invoke: {
+    src: 'stand',
+    input: ({ context }) => evidenceOf(context.work),
+    onDone: {
+      target: 'changed',
+      actions: [
+        { type: 'keepStanding', params: ({ event }) => ({ standing: event.output }) },
+        'compareWithBefore',
+      ],
+    },
+    onError: {
+      target: 'engineFailed',
+      actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
+    },
+  },
+});
+
+export const assessing = hunt.createStateConfig({
+  invoke: {
+    src: 'assess',
+    input: ({ context }) => evidenceOf(context.work),
+    onDone: {
+      target: 'onward',
+      actions: {
+        type: 'keepAssessment',
+        params: ({ event }) => ({ assessment: event.output }),
+      },
+    },
+    onError: {
+      target: 'engineFailed',
+      actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
+    },
+  },
+});
+
+export const changed = hunt.createStateConfig({
+  invoke: {
+    src: 'assess',
+    input: ({ context }) => evidenceOf(context.work),
+    onDone: {
+      actions: {
+        type: 'keepAssessment',
+        params: ({ event }) => ({ assessment: event.output }),
+      },
+    },
+    // It is asked for once more when it is needed, and said then what is wrong.
+    onError: {},
+  },
+  on: {
+    ON: { target: 'onward', actions: 'forgetNewest' },
+    VOLUNTEER: { target: 'volunteering', actions: 'forgetNewest' },
+  },
+});
+
+/** The belief is known: what comes next follows from it. */
+export const onward = hunt.createStateConfig({
+  entry: 'chooseQuestion',
+  always: [
+    { guard: 'isHalfAssessed', target: 'assessing' },
+    { guard: 'ownAskWaits', target: 'expecting' },
+    { guard: 'guitarMustBeOpened', target: 'opening' },
+    { guard: 'openingTellsMore', target: 'opening' },
+    { guard: 'hasQuestion', target: 'asking' },
+    { guard: 'hasVerdict', target: 'verdict' },
+    { target: 'nothingLeft' },
+  ],
+});
+
+export const expecting = hunt.createStateConfig({
+  invoke: {
+    src: 'expect',
+    input: ({ context }) => ({ work: context.work, ask: context.ownAsk as Ask }),
+    onDone: {
+      target: 'asking',
+      actions: { type: 'askOwn', params: ({ event }) => ({ expected: event.output }) },
+    },
+    onError: {
+      target: 'volunteering',
+      actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
+    },
+  },
+  on: { CHANGED_ELSEWHERE: joinedQuietly },
+});
