@@ -5,7 +5,8 @@ import { ohms } from '../circuit/units.ts';
 import { answerOf } from '../closing/answers.fixture.ts';
 import { closingOf } from '../closing/check.ts';
 import { closingBench } from '../closing/plan.ts';
-import { type ClosingEvent, closingMachine } from './closing.ts';
+import { closingMachine } from './closing.ts';
+import type { ClosingEvent } from './closing-conversation.ts';
 import type { Work } from './work.ts';
 
 const circuit = oneHumbuckerOneKnob();

@@ -1,6 +1,7 @@
 export { type Answer, type LastAct, lastAct } from './acts.ts';
 export type { Change } from './change.ts';
-export { type ClosingEvent, closingMachine } from './closing.ts';
+export { closingMachine } from './closing.ts';
+export type { ClosingEvent } from './closing-conversation.ts';
 export { checkEvidence, checkUnderWay } from './closing-work.ts';
 export type { HuntEvent } from './conversation.ts';
 export type { Doubt } from './doubt.ts';

@@ -1,7 +1,7 @@
 import type { Page } from '@playwright/test';
 import { closingOf } from '../../src/closing/check.ts';
 import type { Closing, ClosingItem } from '../../src/closing/closing.ts';
-import { nextItem, repeatsOf } from '../../src/flows/closing.ts';
+import { nextItem, repeatsOf } from '../../src/flows/closing-conversation.ts';
 import { checkEvidence, checkUnderWay, type DoneCheck } from '../../src/flows/index.ts';
 import { exportJob } from '../../src/notebook/exchange.ts';
 import type { Job } from '../../src/notebook/job.ts';

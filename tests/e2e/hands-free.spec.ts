@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { nextItem } from '../../src/flows/closing.ts';
+import { nextItem } from '../../src/flows/closing-conversation.ts';
 import { type IdealPickup, lead } from '../../src/sorter/ideal.fixture.ts';
 import { addTone, sampleRate, wavOf } from '../hearing/sounds.ts';
 import { simulate } from '../simulated/index.ts';
