@@ -1,6 +1,6 @@
-// Longer than most: the search and the account of who runs where work on the same arrays.
 import type { Box, Point, Side } from '../geometry.ts';
 import { Queue } from './queue.ts';
+import { Traffic } from './traffic.ts';
 
 /** A place where a lead may meet its part, in cells, on the outline of the part's box. */
 export interface Port extends Point {
@@ -32,65 +32,19 @@ const COST = {
   /** In front of a place where a lead may meet its part; more where one does. */
   port: 24,
   usedPort: 70,
-  cross: 20,
-  /** Beside another lead, one cell away. */
-  beside: 8,
-  /** Along another lead, and more for every time that this was tried in the same cell. */
-  along: 300,
-  again: 120,
   /** Through a part: only where parts stand so close that nothing else is left. */
   through: 4000,
 } as const;
 
 /** Cells kept free around all parts. */
 const MARGIN = 12;
-/** Rounds in which leads that share a stretch are laid anew. */
-const ROUNDS = 14;
 
 const dx = [1, 0, -1, 0] as const;
 const dy = [0, 1, 0, -1] as const;
 const headingOf: Record<Side, number> = { right: 0, down: 1, left: 2, up: 3 };
 
-/**
- * Level and upright ways for leads around boxes on a grid of cells. Each is the cheapest by A* with costs for bends,
- * crossings and company; leads that share a stretch are laid again, at a price for the contested cells that grows
- * from round to round (negotiated congestion: McMurchie and Ebeling, FPGA 1995). Deterministic: shorter leads first,
- * then by name.
- */
-export function route(errands: readonly Errand[], boxes: readonly Box[]): ReadonlyMap<string, Way> {
-  if (errands.length === 0) return new Map();
-  const maze = new Maze(boxes, errands);
-  const length = ({ from, to }: Errand): number =>
-    Math.min(...from.flatMap((a) => to.map((b) => Math.abs(a.x - b.x) + Math.abs(a.y - b.y))));
-  const order = errands
-    .map((errand) => ({ errand, length: length(errand) }))
-    .sort(
-      (a, b) =>
-        a.length - b.length || (a.errand.id < b.errand.id ? -1 : a.errand.id > b.errand.id ? 1 : 0),
-    )
-    .map(({ errand }) => errand);
-  const tracks = new Map<string, Track>();
-  const lay = (errand: Errand): void => {
-    const before = tracks.get(errand.id);
-    if (before) maze.use(before, -1);
-    const track = maze.search(errand);
-    maze.use(track, 1);
-    tracks.set(errand.id, track);
-  };
-  for (const errand of order) lay(errand);
-  for (let round = 0; round < ROUNDS; round++) {
-    const again = order.filter(({ id }) => {
-      const track = tracks.get(id)!;
-      return maze.shares(track) || (round < 1 && maze.crosses(track));
-    });
-    if (again.length === 0) break;
-    for (const { id } of again) maze.remember(tracks.get(id)!);
-    for (const errand of again) lay(errand);
-  }
-  return new Map(errands.map(({ id }) => [id, maze.wayOf(tracks.get(id)!)]));
-}
-
-interface Track {
+/** A way as the maze accounts for it. */
+export interface Track {
   readonly from: number;
   readonly to: number;
   readonly ports: readonly [Port, Port];
@@ -98,7 +52,8 @@ interface Track {
   readonly cells: Int32Array;
 }
 
-class Maze {
+/** Cells around parts: the cheapest way through them, and the account of who runs where. */
+export class Maze {
   private readonly left: number;
   private readonly top: number;
   private readonly w: number;
@@ -106,12 +61,7 @@ class Maze {
   /** 1 where a part is, its outline included, and on the rim of the picture. */
   private readonly closed: Uint8Array;
   private readonly base: Uint16Array;
-  /** Leads running through a cell, by direction. */
-  private readonly level: Uint8Array;
-  private readonly upright: Uint8Array;
-  /** Times that leads met along in a cell, by direction. */
-  private readonly pastLevel: Uint16Array;
-  private readonly pastUpright: Uint16Array;
+  readonly traffic: Traffic;
   private readonly taken = new Set<number>();
   /** Search state by cell and heading; `stamp` tells which entries belong to the present search. */
   private readonly best: Int32Array;
@@ -136,10 +86,7 @@ class Maze {
     this.h = h;
     this.closed = new Uint8Array(w * h);
     this.base = new Uint16Array(w * h).fill(COST.step);
-    this.level = new Uint8Array(w * h);
-    this.upright = new Uint8Array(w * h);
-    this.pastLevel = new Uint16Array(w * h);
-    this.pastUpright = new Uint16Array(w * h);
+    this.traffic = new Traffic(w, h);
     this.best = new Int32Array(w * h * 4);
     this.before = new Int32Array(w * h * 4);
     this.stamp = new Int32Array(w * h * 4);
@@ -223,7 +170,7 @@ class Maze {
       if (starts.has(state)) continue;
       if (this.closed[cell] && !through) continue;
       starts.set(state, i);
-      put(cell, heading, this.company(cell, heading), -1);
+      put(cell, heading, this.traffic.company(cell, heading), -1);
     }
     for (let state = queue.pop(); state >= 0; state = queue.pop()) {
       if (this.settled[state] === this.round) continue;
@@ -236,7 +183,7 @@ class Maze {
       for (let turn = 0; turn < 4; turn++) {
         if (turn === (heading + 2) % 4) continue;
         const next = cell + this.step(turn);
-        const bend = turn === heading ? 0 : COST.bend + this.company(cell, turn);
+        const bend = turn === heading ? 0 : COST.bend + this.traffic.company(cell, turn);
         // A goal may be entered by turning on the spot.
         if (turn !== heading && goals.has(cell * 4 + turn)) put(cell, turn, cost + bend, state);
         const wall = this.closed[next] ?? 1;
@@ -247,7 +194,7 @@ class Maze {
         put(
           next,
           turn,
-          cost + price + bend + this.company(next, turn) + (wall ? COST.through : 0),
+          cost + price + bend + this.traffic.company(next, turn) + (wall ? COST.through : 0),
           state,
         );
       }
@@ -259,22 +206,6 @@ class Maze {
     const x = cell % this.w;
     const y = (cell - x) / this.w;
     return x > 0 && y > 0 && x < this.w - 1 && y < this.h - 1;
-  }
-
-  /** Other leads in or beside a cell that is passed with this heading. */
-  private company(cell: number, heading: number): number {
-    const isLevel = heading % 2 === 0;
-    const same = isLevel ? this.level : this.upright;
-    const other = isLevel ? this.upright : this.level;
-    const past = isLevel ? this.pastLevel : this.pastUpright;
-    const aside = isLevel ? this.w : 1;
-    return (
-      (same[cell] ? COST.along : 0) +
-      past[cell]! * COST.again +
-      (other[cell] ? COST.cross : 0) +
-      (same[cell - aside] ? COST.beside : 0) +
-      (same[cell + aside] ? COST.beside : 0)
-    );
   }
 
   private track(
@@ -312,57 +243,14 @@ class Maze {
     return { from: i, to: j, ports: [a, b], cells: Int32Array.from(cells) };
   }
 
-  /** Notes a track as used, or takes it back. A corner counts in both directions. */
+  /** Notes a track as used, or takes it back. */
   use({ cells, ports }: Track, by: 1 | -1): void {
-    for (let i = 1; i < cells.length; i++) {
-      const runs = Math.abs(cells[i]! - cells[i - 1]!) === 1 ? this.level : this.upright;
-      runs[cells[i]!]! += by;
-      runs[cells[i - 1]!]! += by;
-    }
+    this.traffic.run(cells, by);
     for (const port of ports) {
       if (by > 0) this.taken.add(this.portKey(port));
       else this.taken.delete(this.portKey(port));
       this.price(port, by * COST.usedPort);
     }
-  }
-
-  /** Calls back for every cell in which the track meets another: along, or only across. */
-  private meetings({ cells }: Track, met: (i: number, along: boolean) => void): void {
-    for (let i = 1; i < cells.length; i++) {
-      const cell = cells[i]!;
-      const step = Math.abs(cell - cells[i - 1]!);
-      const runs = step === 1 ? this.level : this.upright;
-      const across = step === 1 ? this.upright : this.level;
-      const straight = i + 1 < cells.length && Math.abs(cells[i + 1]! - cell) === step;
-      const corner = i + 1 < cells.length && !straight;
-      // Each track counts twice in a cell that it passes, once in one where it ends or turns.
-      if (runs[cell]! > (straight ? 2 : 1) || (corner && across[cell]! > 1)) met(i, true);
-      else if (straight && across[cell]! > 0) met(i, false);
-    }
-  }
-
-  shares(track: Track): boolean {
-    let found = false;
-    this.meetings(track, (_, along) => {
-      found ||= along;
-    });
-    return found;
-  }
-  crosses(track: Track): boolean {
-    let found = false;
-    this.meetings(track, () => {
-      found = true;
-    });
-    return found;
-  }
-  /** Raises the price of the cells where this track runs along another. */
-  remember(track: Track): void {
-    this.meetings(track, (i, along) => {
-      if (!along) return;
-      const cell = track.cells[i]!;
-      const level = Math.abs(cell - track.cells[i - 1]!) === 1;
-      (level ? this.pastLevel : this.pastUpright)[cell]! += 1;
-    });
   }
 
   wayOf({ from, to, cells }: Track): Way {

@@ -2,8 +2,9 @@ import type { Circuit, Lead, LugRef } from '../../../circuit/circuit.ts';
 import { type Box, type Point, point } from '../geometry.ts';
 import { splitLug } from '../names.ts';
 import { type Footprint, footprintOf } from './footprint.ts';
-import { type End, type Errand, route, type Way } from './maze.ts';
+import type { End, Errand, Way } from './maze.ts';
 import { GRID, type Place, type Places, standsOf } from './places.ts';
+import { route } from './route.ts';
 import type { Slot } from './slots.ts';
 
 /** One lead as drawn. All points in layout units. */

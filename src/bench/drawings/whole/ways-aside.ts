@@ -1,4 +1,5 @@
-import { route, type Way } from './maze.ts';
+import type { Way } from './maze.ts';
+import { route } from './route.ts';
 import type { Survey } from './route-leads.ts';
 import type { WaysReply, WaysRequest } from './ways-worker.ts';
 

@@ -1,5 +1,6 @@
 import type { Box } from '../geometry.ts';
-import { type Errand, route, type Way } from './maze.ts';
+import type { Errand, Way } from './maze.ts';
+import { route } from './route.ts';
 
 /** The leads to be laid around these boxes; the answer bears the same number. */
 export interface WaysRequest {

@@ -2,10 +2,11 @@ import type { Circuit } from '../../../circuit/circuit.ts';
 import type { Box } from '../geometry.ts';
 import { union } from './boxes.ts';
 import { type LeadWord, leadWords } from './lead-words.ts';
-import { route, type Way } from './maze.ts';
+import type { Way } from './maze.ts';
 import { pause } from './pause.ts';
 import { footprintsAhead, placeParts } from './place-parts.ts';
 import type { Places } from './places.ts';
+import { route } from './route.ts';
 import {
   type LeadPath,
   pathsOf,
