@@ -11,11 +11,15 @@ const common = {
    */
   probes: /^(.*?)\bR on (.+), B on (.+?)(?:\. ([A-Z].*)|\.?)$/s,
   on: 'on',
+  /** A day in a list; months count from 0. */
+  day: (day: number, month: number, year: number) => `${day} ${months[month] ?? ''} ${year}`,
   /** A title of the person's or the app's inside a sentence. */
   theTitled: (title: string) => (/^\p{Ll}/u.test(title) ? `the ${title}` : title),
   /** A place without its article, for the first word of a table. */
   bare: (place: string) => place.replace(/^the /, ''),
 };
+
+const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
 
 const listed = (words: readonly string[], last: string): string =>
   words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)}`;

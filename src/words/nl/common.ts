@@ -6,9 +6,12 @@ export const common: ReturnType<typeof English> = {
   or: (words: readonly string[]) => listed(words, 'of'),
   probes: /^(.*?)\bR op (.+), B op (.+?)(?:\. ([A-Z].*)|\.?)$/s,
   on: 'op',
+  day: (day: number, month: number, year: number) => `${day} ${months[month] ?? ''} ${year}`,
   theTitled: (title: string) => (/^\p{Ll}/u.test(title) ? de(title) : title),
   bare: (place: string) => place.replace(/^(de|het) /, ''),
 };
+
+const months = ['jan', 'feb', 'mrt', 'apr', 'mei', 'jun', 'jul', 'aug', 'sep', 'okt', 'nov', 'dec'];
 
 const listed = (words: readonly string[], last: string): string =>
   words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} ${last} ${words.at(-1)}`;
