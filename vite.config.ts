@@ -12,5 +12,11 @@ export default defineConfig({
     assetsInlineLimit: 0,
     // Every browser that runs the app knows modulepreload.
     modulePreload: { polyfill: false },
+    rolldownOptions: {
+      output: {
+        // What the first screen needs comes in one piece: each piece more holds the page up while it is asked for.
+        codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] },
+      },
+    },
   },
 });

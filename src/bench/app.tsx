@@ -1,6 +1,7 @@
 import { useEffect, useErrorBoundary, useMemo } from 'preact/hooks';
 import { decimalSign } from '../words/figures.ts';
 import './styles/index.css';
+import { nextTask } from './next-task.ts';
 import { phonePorts } from './phone-ports.ts';
 import { Announcer } from './pieces/announce.tsx';
 import { StorageBar, UpdateBar } from './pieces/bars.tsx';
@@ -11,8 +12,12 @@ import { Broken } from './screens/broken.tsx';
 import { Home } from './screens/home.tsx';
 
 // The first screen needs none of these: they come while it is read.
-const job = later(() => import('./screens/job.tsx').then(({ JobPage }) => JobPage));
-const newJob = later(() => import('./screens/new-job.tsx').then(({ NewJob }) => NewJob));
+const conversations = [() => import('../flows/hunt.ts'), () => import('../flows/closing.ts')];
+const job = later(() => import('./screens/job.tsx').then(({ JobPage }) => JobPage), conversations);
+const newJob = later(
+  () => import('./screens/new-job.tsx').then(({ NewJob }) => NewJob),
+  conversations,
+);
 const importing = later(() =>
   import('./screens/import-job.tsx').then(({ ImportJob }) => ImportJob),
 );
@@ -32,6 +37,26 @@ const notebookPage = later(() =>
 );
 const guitar = later(() => import('./screens/guitar.tsx').then(({ GuitarPage }) => GuitarPage));
 
+/** What the first screen leads to, one after the other: all at once they hold up what is touched meanwhile. */
+async function fetchAhead(): Promise<void> {
+  for (const screen of [
+    newJob,
+    job,
+    importing,
+    leads,
+    pickup,
+    together,
+    editor,
+    checking,
+    benchPage,
+    notebookPage,
+    guitar,
+  ]) {
+    await nextTask();
+    await screen.fetchAhead();
+  }
+}
+
 /** The whole bench. Tests hand in their own ports. */
 export function App({ ports }: { ports?: Ports }) {
   const used = useMemo(() => ports ?? phonePorts(), [ports]);
@@ -49,21 +74,8 @@ function Place() {
   const to = route.value;
   const [broken, mend] = useErrorBoundary((error: unknown) => console.error(error));
   useEffect(() => {
-    for (const screen of [
-      newJob,
-      job,
-      importing,
-      leads,
-      pickup,
-      together,
-      editor,
-      checking,
-      benchPage,
-      notebookPage,
-      guitar,
-    ])
-      screen.fetchAhead();
-    // The first figure has the browser read its rules for numbers, which takes longer than a frame: now, and not under a finger.
+    void fetchAhead();
+    // Some locale's decimal sign is asked of the browser, which takes longer than a frame: now, and not under a finger.
     const timer = setTimeout(decimalSign, 1500);
     return () => clearTimeout(timer);
   }, []);

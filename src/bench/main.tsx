@@ -4,6 +4,7 @@ import { speakIn } from '../words/speak.ts';
 import { tongueFor } from '../words/tongue.ts';
 import { App } from './app.tsx';
 import { watchForInstall } from './install.ts';
+import { nextTask } from './next-task.ts';
 import { preferences } from './preferences.ts';
 import { renderApart } from './render-apart.ts';
 import { keepOffline, offlineState, updateWaiting } from './update.ts';
@@ -20,6 +21,10 @@ try {
   document.documentElement.lang = 'en';
 }
 renderApart();
+// The browser may offer it before anything is drawn.
+watchForInstall();
+// Running the scripts, reading preferences and drawing the first screen are each a task of their own.
+await nextTask();
 render(<App />, place);
 
 // Said on the document too, where style sheets and the end-to-end tests can read it.
@@ -30,6 +35,5 @@ effect(() => {
 effect(() => {
   document.documentElement.dataset['light'] = preferences.value.light;
 });
-watchForInstall();
 // A development server has no service worker to register.
-if (import.meta.env.PROD) void keepOffline();
+if (import.meta.env.PROD) void nextTask().then(keepOffline);

@@ -1,13 +1,14 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { pieceWords } from '../../words/en/pieces.ts';
+import { nextTask } from '../next-task.ts';
 import { Screen } from './screen.tsx';
 
 /** A screen whose code comes after the first one stands. `load` is asked again where it failed. */
 export interface Later<Props> {
   readonly Screen: ComponentType<Props>;
-  /** Fetches the code ahead of its use. */
-  fetchAhead(): void;
+  /** Fetches the code ahead of its use; done where it is there, and also where it cannot be fetched. */
+  fetchAhead(): Promise<void>;
 }
 
 type Loading<Props> =
@@ -15,11 +16,17 @@ type Loading<Props> =
   | { readonly is: 'there'; readonly Loaded: ComponentType<Props> }
   | { readonly is: 'failed' };
 
+/** @param first what `load` needs and takes long to run: each of them runs in a task of its own before */
 export function later<Props extends object>(
   load: () => Promise<ComponentType<Props>>,
+  first: readonly (() => Promise<unknown>)[] = [],
 ): Later<Props> {
   let kept: ComponentType<Props> | undefined;
   const get = async () => {
+    for (const one of kept ? [] : first) {
+      await one();
+      await nextTask();
+    }
     kept ??= await load();
     return kept;
   };
@@ -58,9 +65,11 @@ export function later<Props extends object>(
 
   return {
     Screen: LaterScreen,
-    fetchAhead: () => {
-      // Where it fails, the screen itself asks again and says so.
-      get().catch(() => undefined);
-    },
+    // Where it fails, the screen itself asks again and says so.
+    fetchAhead: () =>
+      get().then(
+        () => undefined,
+        () => undefined,
+      ),
   };
 }
