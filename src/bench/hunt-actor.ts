@@ -1,5 +1,5 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
-import { useEffect, useMemo } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { createActor, fromPromise, type SnapshotFrom } from 'xstate';
 import {
   evidenceOf,
@@ -11,6 +11,7 @@ import {
 import type { Job } from '../notebook/job.ts';
 import type { Reading } from '../readings/reading.ts';
 import { markAnswered } from './answered.ts';
+import { nextTask } from './next-task.ts';
 import { type Ports, usePorts } from './ports.ts';
 import { preferences } from './preferences.ts';
 import { toldOf, typedAhead } from './typed-ahead.ts';
@@ -30,11 +31,23 @@ export interface Hunt {
   job(): Job;
 }
 
-/** A hunt on this job for as long as the component stands. */
-export function useHunt(job: Job): Hunt {
+/** A hunt on this job for as long as the component stands; undefined until it has begun, which takes several tasks. */
+export function useHunt(job: Job): Hunt | undefined {
   const ports = usePorts();
-  const hunt = useMemo(() => startHunt(job, ports), [job, ports]);
-  useEffect(() => () => hunt.stop(), [hunt]);
+  const [hunt, setHunt] = useState<Hunt>();
+  useEffect(() => {
+    let [here, stop] = [true, () => {}];
+    void (async () => {
+      const begun = await startHunt(job, ports, () => here);
+      if (!begun) return;
+      stop = begun.stop;
+      setHunt(begun);
+    })();
+    return () => {
+      here = false;
+      stop();
+    };
+  }, [job, ports]);
   return hunt;
 }
 
@@ -78,7 +91,12 @@ const isWorking = (snapshot: HuntSnapshot) => WORKING.some((state) => snapshot.m
 /** The hunt began on a job, and every act hands back the rest of the object: fields taken out stay out. */
 const asJob = (work: Work): Job => work as Job;
 
-function startHunt(job: Job, ports: Ports): Hunt & { stop(): void } {
+/** @param wanted whether it still is; where it is not, nothing was begun */
+async function startHunt(
+  job: Job,
+  ports: Ports,
+  wanted: () => boolean,
+): Promise<(Hunt & { stop(): void }) | null> {
   const machine = huntMachine.provide({
     actors: {
       stand: fromPromise(({ input }) =>
@@ -97,7 +115,10 @@ function startHunt(job: Job, ports: Ports): Hunt & { stop(): void } {
       }),
     },
   });
+  await nextTask();
   const actor = createActor(machine, { input: { work: job } });
+  await nextTask();
+  if (!wanted()) return null;
   const snapshot = signal(actor.getSnapshot());
   let calm = false;
   let holding: ReturnType<typeof setTimeout> | undefined;
@@ -115,7 +136,6 @@ function startHunt(job: Job, ports: Ports): Hunt & { stop(): void } {
     }
   });
   actor.start();
-  warmUp(ports, job);
   const unwatch = ports.notebook.watch(({ id, what }) => {
     if (id !== job.id || what !== 'written') return;
     ports.notebook.read(id).then(
@@ -126,6 +146,7 @@ function startHunt(job: Job, ports: Ports): Hunt & { stop(): void } {
     );
   });
   snapshot.value = actor.getSnapshot();
+  setTimeout(() => wanted() && warmUp(ports, job), 0);
   const ahead = typedAhead(ports);
   return {
     snapshot,

@@ -1,4 +1,5 @@
 import { entryWords } from '../../words/en/entry.ts';
+import { useGrowing } from '../growing.ts';
 import { toleranceTexts, type ValueFault, type ValueRow } from './value-text.ts';
 
 interface ValuesFieldsProps {
@@ -7,15 +8,19 @@ interface ValuesFieldsProps {
   onRows(rows: readonly ValueRow[]): void;
 }
 
+/** Rows that come together: as many as fit on a screen. */
+const SCREENFUL = 4;
+
 /** Every value of the guitar: as printed, how far it may be off, and as measured out of circuit. */
 export function ValuesFields({ rows, faults, onRows }: ValuesFieldsProps) {
+  const shown = SCREENFUL * useGrowing(Math.ceil(rows.length / SCREENFUL));
   const edit = (part: string, change: Partial<ValueRow>) =>
     onRows(rows.map((row) => (row.part === part ? { ...row, ...change } : row)));
   const faultOf = (part: string, field: ValueFault['field']) =>
     faults.find((fault) => fault.part === part && fault.field === field);
   return (
     <>
-      {rows.map((row) => (
+      {rows.slice(0, shown).map((row) => (
         <fieldset key={row.part} class="value-row">
           <legend>{row.title}</legend>
           <TextField

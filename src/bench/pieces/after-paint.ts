@@ -1,30 +1,69 @@
 import { useEffect, useState } from 'preact/hooks';
 
+/** Where no frame comes, as in a tab behind others, nothing waits for one longer than this, milliseconds. */
+const NO_FRAME = 100;
+
+/**
+ * Calls `act` in a task of its own once what an effect belongs to, and `more` frames after it, were painted.
+ * @returns what calls it off
+ */
+function afterFrames(more: number, act: () => void): () => void {
+  let timer: ReturnType<typeof setTimeout>;
+  let frame = 0;
+  const wait = (left: number) => {
+    clearTimeout(timer);
+    cancelAnimationFrame(frame);
+    if (left <= 0) {
+      timer = setTimeout(act, 0);
+      return;
+    }
+    const next = () => wait(left - 1);
+    frame = requestAnimationFrame(() => {
+      clearTimeout(timer);
+      timer = setTimeout(next, 0);
+    });
+    timer = setTimeout(next, NO_FRAME);
+  };
+  wait(more);
+  return () => {
+    clearTimeout(timer);
+    cancelAnimationFrame(frame);
+  };
+}
+
 /**
  * False until what came with `key` has been painted, then true. What may come a frame later is so kept out of the task that answers
  * the hand; a task that takes long is felt on a slow phone.
+ * @param more frames that are waited for besides: pieces that come with the same key each have a frame of their own
  */
-export function useAfterPaint(key: string): boolean {
+export function useAfterPaint(key: string, more = 0): boolean {
   const [painted, setPainted] = useState<string | null>(null);
-  useEffect(() => {
-    const timer = setTimeout(() => setPainted(key), 0);
-    return () => clearTimeout(timer);
-  }, [key]);
+  useEffect(() => afterFrames(more, () => setPainted(key)), [key, more]);
   return painted === key;
 }
 
 /**
- * What `work` gives of one thing in one way, worked out after what came with it was painted, and shown in a task after that; undefined
- * until then. Where the way changes alone, the old one stays until the new one is there. Both must name all that `work` depends on.
+ * What `work` gives of one thing in one way, worked out after what came with it, and `more` frames after that, were painted, and shown
+ * in a task after that; undefined until then. Where the way changes alone, the old one stays until the new one is there. Both must
+ * name all that `work` depends on.
  */
-export function useAside<Result>(of: string, way: string, work: () => Result): Result | undefined {
+export function useAside<Result>(
+  of: string,
+  way: string,
+  work: () => Result,
+  more = 0,
+): Result | undefined {
   const [made, setMade] = useState<{ readonly of: string; readonly result: Result }>();
   useEffect(() => {
-    let timer = setTimeout(() => {
+    let timer: ReturnType<typeof setTimeout>;
+    const callOff = afterFrames(more, () => {
       const result = work();
       timer = setTimeout(() => setMade({ of, result }), 0);
-    }, 0);
-    return () => clearTimeout(timer);
+    });
+    return () => {
+      callOff();
+      clearTimeout(timer);
+    };
   }, [of, way]);
   return made?.of === of ? made.result : undefined;
 }

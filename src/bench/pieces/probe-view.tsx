@@ -10,16 +10,19 @@ import { announce } from './announce.tsx';
 export function ProbeView({ circuit, ask }: { circuit: Circuit; ask: Ask }) {
   const { turned } = preferences.value;
   const lie = preferences.value;
-  const rows = useAside(JSON.stringify(ask), `${turned} ${lie.leftHanded}`, () =>
-    sceneOf(circuit, ask, lie),
+  const rows = useAside(
+    JSON.stringify(ask),
+    `${turned} ${lie.leftHanded}`,
+    () => sceneOf(circuit, ask, lie),
+    2,
   );
   const turn = () => {
     prefer({ turned: !turned });
     announce(turned ? pieceWords().drawnTheUsualWayRound : pieceWords().drawnTurnedByHalfATurn);
   };
   return (
-    <div class="asking-drawing">
-      {/* Words and keys first; its place is kept. */}
+    // Words and keys first; its place is kept.
+    <div class="asking-drawing" style={{ visibility: rows ? 'visible' : 'hidden' }}>
       {rows && <SceneDrawing circuit={circuit} ask={ask} rows={rows} />}
       <button
         type="button"

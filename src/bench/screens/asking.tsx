@@ -2,22 +2,20 @@ import { useMemo } from 'preact/hooks';
 import { type Question, tellsLittle } from '../../flows/index.ts';
 import type { Job } from '../../notebook/job.ts';
 import { huntWords } from '../../words/en/hunt.ts';
-import { ControlsStrip } from '../drawings/index.ts';
 import { HumPad } from '../entry/hum-pad.tsx';
 import type { HuntSnapshot, Say } from '../hunt-actor.ts';
-import { useAfterPaint } from '../pieces/after-paint.ts';
 import { Answering } from '../pieces/answering.tsx';
 import { AskWords, IronWork } from '../pieces/ask-words.tsx';
 import { AskingRoom } from '../pieces/asking-room.tsx';
 import { Expected } from '../pieces/expected.tsx';
 import { KeysRoom } from '../pieces/keys-room.tsx';
+import { LateControls } from '../pieces/late-controls.tsx';
 import { PhotoButton } from '../pieces/photo-button.tsx';
 import { ProbeView } from '../pieces/probe-view.tsx';
 import { useHeadingFocus } from '../pieces/screen.tsx';
 import { Strip } from '../pieces/strip.tsx';
 import { Why } from '../pieces/why.tsx';
 import { PracticeMeter } from '../practice/practice-meter.tsx';
-import { preferences } from '../preferences.ts';
 import { useWakeLock } from '../wake-lock.ts';
 import { capital, placeWords, questionWords } from '../words.ts';
 
@@ -47,26 +45,21 @@ export function Asking({ job, snapshot, question, say }: AskingProps) {
   const { ask, expected, why } = question;
   const key = JSON.stringify(ask) + work.readings.length;
   const heading = useHeadingFocus(key);
-  const painted = useAfterPaint(key);
   const words = questionWords(work.circuit, question);
   const probes = 'red' in ask;
   const lead = purposes[question.purpose];
   const previous = work.readings.at(-1)?.ask.setting ?? null;
   useWakeLock();
-  const { leftHanded } = preferences.value;
   // A key that is pressed changes the display and nothing here.
   const see = useMemo(
     () => (
       <div class="asking-see">
-        {/* The drawing below gives it its room, so that no word moves when it comes. */}
-        {painted && (
-          <ControlsStrip
-            circuit={work.circuit}
-            setting={ask.setting}
-            previous={previous}
-            leftHanded={leftHanded}
-          />
-        )}
+        <LateControls
+          question={key}
+          circuit={work.circuit}
+          setting={ask.setting}
+          previous={previous}
+        />
         <ProbeView circuit={work.circuit} ask={ask} />
         <h1
           ref={heading}
@@ -78,7 +71,7 @@ export function Asking({ job, snapshot, question, say }: AskingProps) {
         <IronWork circuit={work.circuit} setting={ask.setting} previous={previous} />
       </div>
     ),
-    [work.circuit, ask, previous, words, leftHanded, painted],
+    [work.circuit, ask, previous, words, key],
   );
   return (
     <AskingRoom name="asking" kind={ask.kind} question={key}>

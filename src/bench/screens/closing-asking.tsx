@@ -3,14 +3,13 @@ import { huntWords } from '../../words/en/hunt.ts';
 import { proofWords } from '../../words/en/proof.ts';
 import type { ClosingSay, ClosingSnapshot } from '../closing-actor.ts';
 import { saidBefore, timesWords } from '../closing-said.ts';
-import { ControlsStrip } from '../drawings/index.ts';
 import { Answering } from '../pieces/answering.tsx';
 import { AskWords } from '../pieces/ask-words.tsx';
 import { AskingRoom } from '../pieces/asking-room.tsx';
 import { ItemMark } from '../pieces/item-mark.tsx';
+import { LateControls } from '../pieces/late-controls.tsx';
 import { ProbeView } from '../pieces/probe-view.tsx';
 import { useHeadingFocus } from '../pieces/screen.tsx';
-import { preferences } from '../preferences.ts';
 import { useWakeLock } from '../wake-lock.ts';
 import { held, passWords } from '../words.ts';
 
@@ -28,23 +27,20 @@ const longWords = 130;
 export function ClosingAsking({ snapshot, item, strip, say }: AskingProps) {
   const { work, typed, closing, answered } = snapshot.context;
   const { ask, askText } = item;
-  const heading = useHeadingFocus(JSON.stringify(ask) + work.readings.length);
+  const key = JSON.stringify(ask) + work.readings.length;
+  const heading = useHeadingFocus(key);
   const previous = work.readings.at(-1)?.ask.setting ?? null;
   useWakeLock();
   const said = saidBefore(item, answered, closing);
   return (
-    <AskingRoom
-      name="closing-asking"
-      kind={ask.kind}
-      question={JSON.stringify(ask) + work.readings.length}
-    >
+    <AskingRoom name="closing-asking" kind={ask.kind} question={key}>
       {strip}
       <div class="asking-see">
-        <ControlsStrip
+        <LateControls
+          question={key}
           circuit={work.circuit}
           setting={ask.setting}
           previous={previous}
-          leftHanded={preferences.value.leftHanded}
         />
         <ProbeView circuit={work.circuit} ask={ask} />
         <h1

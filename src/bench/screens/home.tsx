@@ -4,6 +4,7 @@ import type { JobSummary } from '../../notebook/index.ts';
 import { isFound } from '../../notebook/search.ts';
 import { homeWords } from '../../words/en/home.ts';
 import { failureOf } from '../failure.ts';
+import { useGrowing } from '../growing.ts';
 import { Drafts } from '../pieces/drafts.tsx';
 import { GuitarList } from '../pieces/guitar-list.tsx';
 import { JobList } from '../pieces/job-list.tsx';
@@ -33,6 +34,8 @@ export function Home() {
   const [shelf, setShelf] = useState<Shelf>({ is: 'reading' });
   const [wanted, setWanted] = useState('');
   const [removals, setRemovals] = useState(0);
+  // The doors come first, and all that is kept on the phone in a task after them.
+  const whole = useGrowing(2) === 2;
   useEffect(() => {
     const look = () =>
       Promise.all([notebook.list(), notebook.practised()]).then(
@@ -66,39 +69,43 @@ export function Home() {
         says={homeWords().practiseOnAMadeUpGuitar}
         note={homeWords().noGuitarAndNoMeterNeeded}
       />
-      <PutBack key={removals} onPutBack={() => setRemovals(removals + 1)} />
-      {shelf.is === 'ready' && shelf.jobs.length >= SEARCHED && (
-        <label class="field-tall">
-          <span>{homeWords().findAJobOrAGuitar}</span>
-          <input
-            type="search"
-            value={wanted}
-            onInput={({ currentTarget }) => setWanted(currentTarget.value)}
-          />
-        </label>
-      )}
-      <Jobs shelf={shelf} wanted={wanted} onRemoved={() => setRemovals(removals + 1)} />
-      <Sheets
-        key={`sheets ${removals}`}
-        wanted={wanted}
-        onRemoved={() => setRemovals(removals + 1)}
-      />
-      {wanted.trim() === '' && <Drafts />}
-      {shelf.is === 'ready' && shelf.practised.length > 0 && wanted.trim() === '' && (
+      {whole && (
         <>
-          <h2>{homeWords().practice}</h2>
-          <JobList jobs={shelf.practised} view="hunt" />
+          <PutBack key={removals} onPutBack={() => setRemovals(removals + 1)} />
+          {shelf.is === 'ready' && shelf.jobs.length >= SEARCHED && (
+            <label class="field-tall">
+              <span>{homeWords().findAJobOrAGuitar}</span>
+              <input
+                type="search"
+                value={wanted}
+                onInput={({ currentTarget }) => setWanted(currentTarget.value)}
+              />
+            </label>
+          )}
+          <Jobs shelf={shelf} wanted={wanted} onRemoved={() => setRemovals(removals + 1)} />
+          <Sheets
+            key={`sheets ${removals}`}
+            wanted={wanted}
+            onRemoved={() => setRemovals(removals + 1)}
+          />
+          {wanted.trim() === '' && <Drafts />}
+          {shelf.is === 'ready' && shelf.practised.length > 0 && wanted.trim() === '' && (
+            <>
+              <h2>{homeWords().practice}</h2>
+              <JobList jobs={shelf.practised} view="hunt" />
+            </>
+          )}
+          {/* Under a list whose length is not known yet it would move away from under a thumb. */}
+          {shelf.is !== 'reading' && (
+            <p class="row">
+              <a href={hrefOf({ at: 'import' })}>{homeWords().bringInAJobFromAFile}</a>
+              <a href={hrefOf({ at: 'notebook' })}>{homeWords().saveAllAndWhatWasRemoved}</a>
+              <a href={hrefOf({ at: 'bench' })}>{homeWords().hearingVoiceAndLight}</a>
+            </p>
+          )}
+          <p class="soft offline">{offlineWords[offlineState.value]}</p>
         </>
       )}
-      {/* Under a list whose length is not known yet it would move away from under a thumb. */}
-      {shelf.is !== 'reading' && (
-        <p class="row">
-          <a href={hrefOf({ at: 'import' })}>{homeWords().bringInAJobFromAFile}</a>
-          <a href={hrefOf({ at: 'notebook' })}>{homeWords().saveAllAndWhatWasRemoved}</a>
-          <a href={hrefOf({ at: 'bench' })}>{homeWords().hearingVoiceAndLight}</a>
-        </p>
-      )}
-      <p class="soft offline">{offlineWords[offlineState.value]}</p>
     </Screen>
   );
 }

@@ -5,7 +5,6 @@ import type { Job } from '../../notebook/job.ts';
 import type { Ask } from '../../readings/reading.ts';
 import { deskWords } from '../../words/en/desk.ts';
 import { type Hunt, useHunt } from '../hunt-actor.ts';
-import { useAfterPaint } from '../pieces/after-paint.ts';
 import { Screen } from '../pieces/screen.tsx';
 import { Strip } from '../pieces/strip.tsx';
 import { usePorts } from '../ports.ts';
@@ -78,8 +77,13 @@ interface OpenJobProps {
   onRewritten(): void;
 }
 
-function OpenJob({ job, view, onRewritten }: OpenJobProps) {
-  const hunt = useHunt(job);
+function OpenJob(props: OpenJobProps) {
+  const hunt = useHunt(props.job);
+  if (!hunt) return <Screen name="waiting" title={deskWords().openingTheJob} />;
+  return <StandingJob {...props} hunt={hunt} />;
+}
+
+function StandingJob({ job, hunt, view, onRewritten }: OpenJobProps & { readonly hunt: Hunt }) {
   const { notebook, newId, now } = usePorts();
   const snapshot = hunt.snapshot.value;
   const present = hunt.job();
@@ -102,8 +106,6 @@ function OpenJob({ job, view, onRewritten }: OpenJobProps) {
     site: null,
     setting: restingSetting(job.circuit),
   }));
-  // Beginning the hunt and showing it are each a task of their own.
-  if (!useAfterPaint(job.id)) return <Screen name="waiting" title={deskWords().openingTheJob} />;
   switch (view) {
     case 'drawing':
       return (
@@ -163,6 +165,6 @@ function OpenJob({ job, view, onRewritten }: OpenJobProps) {
         />
       );
     case 'hunt':
-      return <HuntScreen hunt={hunt satisfies Hunt} />;
+      return <HuntScreen hunt={hunt} />;
   }
 }

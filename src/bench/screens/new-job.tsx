@@ -19,18 +19,19 @@ import { go, hrefOf, type JobView } from '../route.ts';
 import { capital } from '../words.ts';
 import { Modifications } from './modifications.tsx';
 
-/** What is above the fold comes first: a family of wirings each, what can be changed, the values. */
-const PIECES = families.length + 2;
-const builds = new Map(startingWirings.map(({ id, build }) => [id, build]));
+/** What is above the fold comes first: a family of wirings each, and what can be changed. */
+const PIECES = families.length + 1;
+const build = (wiring: string) => startingWirings.find(({ id }) => id === wiring)?.build();
 
 /** A job begins with the wiring that was intended; values can be set right now or later. */
 export function NewJob({ view = 'hunt' }: { view?: JobView }) {
   const ports = usePorts();
   const pieces = useGrowing(PIECES);
+  const [unfolded, setUnfolded] = useState(false);
   const [wiring, setWiring] = useState(startingWirings[0]?.id ?? '');
   const [title, setTitle] = useState('');
   const [access, setAccess] = useState<Access>('closed');
-  const [base, setBase] = useState(() => builds.get(wiring)?.());
+  const [base, setBase] = useState(() => build(wiring));
   const [changes, setChanges] = useState<readonly Change[]>([]);
   const [circuit, setCircuit] = useState(base);
   const [rows, setRows] = useState(() => (circuit ? valueRows(circuit) : []));
@@ -38,7 +39,7 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
   const [failure, setFailure] = useState<string | null>(null);
 
   const choose = (id: string) => {
-    const next = builds.get(id)?.();
+    const next = build(id);
     setWiring(id);
     setBase(next);
     setChanges([]);
@@ -178,10 +179,10 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
         />
       )}
       {changes.length > 0 && circuit && <p class="soft">{capital(called(circuit.title))}.</p>}
-      <details>
+      <details onToggle={({ currentTarget }) => setUnfolded(currentTarget.open)}>
         <summary>{deskWords().valuesOfItsParts}</summary>
         <p class="soft">{deskWords().usualValuesStandHereSetRight}</p>
-        {pieces === PIECES && <ValuesFields rows={rows} faults={faults} onRows={setRows} />}
+        {unfolded && <ValuesFields rows={rows} faults={faults} onRows={setRows} />}
       </details>
     </Screen>
   );

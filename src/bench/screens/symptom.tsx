@@ -13,7 +13,6 @@ import { called } from '../../words/called.ts';
 import { humWords } from '../../words/en/hum.ts';
 import { huntWords } from '../../words/en/hunt.ts';
 import { choicesFor, halfChoices, knobChoices, type SeenChoice } from '../entry/choices.tsx';
-import { useGrowing } from '../growing.ts';
 import type { Say } from '../hunt-actor.ts';
 import { announce } from '../pieces/announce.tsx';
 import { Screen } from '../pieces/screen.tsx';
@@ -48,11 +47,17 @@ interface Group {
 export function Symptom({ strip, circuit, say, practice }: SymptomProps) {
   const { engine } = usePorts();
   const [makers] = useState(() => groupsFor(circuit));
-  const made = useRef<Group[]>([]);
-  // A group for each task: the first is answered first.
-  const count = useGrowing(makers.length);
-  for (const make of makers.slice(made.current.length, count)) made.current.push(make());
-  const groups = made.current.filter((group) => group.tellings.length > 0);
+  // The first is answered first; each other is made in a task of its own, and shown in one after that.
+  const [made, setMade] = useState<readonly Group[]>(() =>
+    makers.slice(0, 1).map((make) => make()),
+  );
+  useEffect(() => {
+    const make = makers[made.length];
+    if (!make) return;
+    const timer = setTimeout(() => setMade([...made, make()]), 0);
+    return () => clearTimeout(timer);
+  }, [made, makers]);
+  const groups = made.filter((group) => group.tellings.length > 0);
   const tellings = groups.flatMap((group) => group.tellings);
   const [chosen, setChosen] = useState<ReadonlyMap<Telling, SeenChoice>>(new Map());
   const [open, setOpen] = useState<Telling | null>(tellings[0] ?? null);

@@ -39,45 +39,54 @@ export interface StartingWiring {
   build(): Circuit;
 }
 
-const byPickups = { 1: 'onePickup', 2: 'twoPickups', 3: 'threePickups' } as const;
-
-const of = (build: () => Circuit): StartingWiring => {
-  const { id, title, pickups } = build();
-  const family = id.startsWith('four-strings')
-    ? 'fourStrings'
-    : byPickups[pickups.length as 1 | 2 | 3];
-  return { id, title, family, build };
-};
+/** Its names are those of the circuit, which is built when somebody first asks for one: all of them together hold up a screen. */
+function of(family: StartingWiring['family'], build: () => Circuit): StartingWiring {
+  let built: Circuit | undefined;
+  const named = () => {
+    built ??= build();
+    return built;
+  };
+  return {
+    family,
+    build,
+    get id() {
+      return named().id;
+    },
+    get title() {
+      return named().title;
+    },
+  };
+}
 
 /** Wirings to start from; all are meant to be edited. */
 export const startingWirings: readonly StartingWiring[] = [
-  of(twoHumbuckersFourKnobs),
-  of(threeSinglesFivePosition),
-  of(twoSinglesThreePosition),
-  of(oneHumbuckerOneKnob),
-  of(twoPickupsSharedControls),
-  of(twoHumbuckersSharedControls),
-  of(twoWideSinglesFourKnobs),
-  of(threeSinglesOneTone),
-  of(humbuckerTwoSingles),
-  of(oneSingleTwoKnobs),
-  of(oneThreeConductorHumbucker),
-  of(fourStringsSplitPickup),
-  of(fourStringsTwoSingles),
-  of(twoThreeConductorHumbuckers),
-  of(twoHumbuckersFivePosition),
-  of(twoHumbuckersSixPosition),
-  of(twoHumbuckersStereoJack),
-  of(humbuckerTwoSinglesSplit),
-  of(humbuckerSingleHumbucker),
-  of(threeSinglesSixPosition),
-  of(twoSinglesFourPosition),
-  of(threeTwoConductorPickups),
-  of(twoWideSinglesSharedControls),
-  of(oneWideSingleTwoKnobs),
-  of(oneSingleOneKnob),
-  of(fourStringsSplitAndSingle),
-  of(fourStringsTwoSplitPickups),
-  of(fourStringsTwoSinglesFourKnobs),
-  of(fourStringsHumbuckerMiniToggle),
+  of('twoPickups', twoHumbuckersFourKnobs),
+  of('threePickups', threeSinglesFivePosition),
+  of('twoPickups', twoSinglesThreePosition),
+  of('onePickup', oneHumbuckerOneKnob),
+  of('twoPickups', twoPickupsSharedControls),
+  of('twoPickups', twoHumbuckersSharedControls),
+  of('twoPickups', twoWideSinglesFourKnobs),
+  of('threePickups', threeSinglesOneTone),
+  of('threePickups', humbuckerTwoSingles),
+  of('onePickup', oneSingleTwoKnobs),
+  of('onePickup', oneThreeConductorHumbucker),
+  of('fourStrings', fourStringsSplitPickup),
+  of('fourStrings', fourStringsTwoSingles),
+  of('twoPickups', twoThreeConductorHumbuckers),
+  of('twoPickups', twoHumbuckersFivePosition),
+  of('twoPickups', twoHumbuckersSixPosition),
+  of('twoPickups', twoHumbuckersStereoJack),
+  of('threePickups', humbuckerTwoSinglesSplit),
+  of('threePickups', humbuckerSingleHumbucker),
+  of('threePickups', threeSinglesSixPosition),
+  of('twoPickups', twoSinglesFourPosition),
+  of('threePickups', threeTwoConductorPickups),
+  of('twoPickups', twoWideSinglesSharedControls),
+  of('onePickup', oneWideSingleTwoKnobs),
+  of('onePickup', oneSingleOneKnob),
+  of('fourStrings', fourStringsSplitAndSingle),
+  of('fourStrings', fourStringsTwoSplitPickups),
+  of('fourStrings', fourStringsTwoSinglesFourKnobs),
+  of('fourStrings', fourStringsHumbuckerMiniToggle),
 ];
