@@ -40,11 +40,15 @@ export const byEarEffort: Rule = (one) =>
 
 /** Hypotheses whose predictions are weighed. */
 const PANEL = 300;
-/** The heaviest of them weigh every ask; the asks they like best are weighed by the whole panel. */
-const SCOUTS = 100;
-const SCOUTED = 90;
-/** Asks weighed again with the learned part values. */
-const FINALISTS = 24;
+/**
+ * Rounds of weighing: the few heaviest hypotheses weigh every ask, more of them the asks that these like best. The last are weighed once
+ * more with the learned part values. Each: how many hypotheses, and how many asks stay.
+ */
+const ROUNDS = [
+  { by: 30, stay: 50 },
+  { by: 100, stay: 24 },
+  { by: PANEL, stay: 10 },
+] as const;
 
 /** The readings most worth asking now, best first. Rests after each that it has weighed. */
 export function* rankReadings(
@@ -111,8 +115,8 @@ export function* rankReadings(
       .slice(0, count)
       .map(({ ask }) => ask);
   }
-  const scouted = yield* best(asks, panel.slice(0, SCOUTS), SCOUTED);
-  const rough = yield* best(scouted, panel, FINALISTS);
+  let rough = asks;
+  for (const { by, stay } of ROUNDS) rough = yield* best(rough, panel.slice(0, by), stay);
   const learned: Learned[] = [];
   for (const { weighed } of panel) {
     learned.push(learnedBy(predictor, weighed.hypothesis, readings));
