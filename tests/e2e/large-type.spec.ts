@@ -1,5 +1,7 @@
 import type { Page } from '@playwright/test';
-import { button, onScreen, overflow, readCautions, startHunt, type } from './hunting.ts';
+import { exportJob } from '../../src/notebook/exchange.ts';
+import { bringIn, button, onScreen, overflow, readCautions, startHunt, type } from './hunting.ts';
+import { atJack, jobCalled } from './notebook-data.ts';
 import { expect, test } from './served-app.ts';
 
 // WCAG 2.2: 1.4.4 (text to 200 %), 2.5.8 (24 CSS pixels; ours is 44 for what a thumb presses while it holds a probe).
@@ -88,3 +90,35 @@ for (const share of [1, 2])
       expect(found).toEqual([]);
     },
   );
+
+// WCAG 2.2, 1.4.10 (320 CSS pixels wide without scrolling across) with 1.4.4 on top of it.
+test('tables of figures fit 320 pixels with type at 200 %, and say in each cell what it is', async ({
+  app,
+  page,
+}) => {
+  const job = jobCalled('large', 'Large type', {
+    readings: [atJack('r1', '2026-03-01T10:05:00Z', 92_000)],
+  });
+  await bringIn(page, app.address, exportJob(job));
+  await page.setViewportSize({ width: 320, height: 640 });
+  const wide: string[] = [];
+  for (const [view, cell] of [
+    ['card', 'below'],
+    ['record', '92'],
+    ['trial', 'dB'],
+    ['drawing', null],
+  ] as const) {
+    await page.goto(`${app.address}#/job/large/${view}`);
+    await onScreen(page, view);
+    await setType(page, 2);
+    if (cell) {
+      const here = page.locator('td[data-column]', { hasText: cell }).first();
+      await expect(here).toHaveCSS('display', 'block');
+      const label = await here.evaluate((td) => getComputedStyle(td, '::before').content);
+      expect(label, view).toBe(`"${await here.getAttribute('data-column')}"`);
+    }
+    const [, across] = await overflow(page);
+    if (across > 0) wide.push(`${view}: scrolls ${across} across`);
+  }
+  expect(wide).toEqual([]);
+});

@@ -224,7 +224,7 @@ test('a pickup with a pair that the maker joined, and the pickup that it plays w
   await expect.poll(said).toMatch(/out of phase\.$/);
   await expect(page.getByText(/in the other way round: its minus end is hot/)).toBeVisible();
   await page.getByLabel('The wiring that they are meant for').selectOption({ index: 1 });
-  await expect(page.locator('[data-positions] tr').first()).toContainText('in phase');
+  await expect(page.locator('tr[data-position]').first()).toContainText('in phase');
   expect((await overflow(page))[1]).toBe(0);
   expect(complaints).toEqual([]);
 });

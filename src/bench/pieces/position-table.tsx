@@ -4,6 +4,7 @@ import type { PositionSound } from '../../diagnosis/positions.ts';
 import { called } from '../../words/called.ts';
 import { pieceWords } from '../../words/en/pieces.ts';
 import { usePorts } from '../ports.ts';
+import { Table } from './table.tsx';
 
 /** Which coils sound together in each position, whether any fight, and what becomes of their hum. */
 export function PositionTable({ circuit }: { circuit: Circuit }) {
@@ -22,25 +23,15 @@ export function PositionTable({ circuit }: { circuit: Circuit }) {
   }, [circuit, engine]);
   if (positions.length === 0) return null;
   return (
-    <table class="grounds">
-      <caption>{pieceWords().asItIsMeantWhatSoundsTogether}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{pieceWords().position}</th>
-          <th scope="col">{pieceWords().sound}</th>
-          <th scope="col">{pieceWords().hum}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {positions.map((position) => (
-          <tr key={position.title}>
-            <th scope="row">{called(position.title)}</th>
-            <td>{signalWords(position)}</td>
-            <td>{pieceWords().humOf[position.hum]}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <Table
+      title={pieceWords().asItIsMeantWhatSoundsTogether}
+      columns={[pieceWords().position, pieceWords().sound, pieceWords().hum]}
+      rows={positions.map((position) => ({
+        key: position.title,
+        head: called(position.title),
+        cells: [signalWords(position), pieceWords().humOf[position.hum]],
+      }))}
+    />
   );
 }
 

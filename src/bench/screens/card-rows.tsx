@@ -37,31 +37,34 @@ interface JackTableProps {
 
 /** The jack in every way the switches may stand, knobs up and down side by side. */
 export const JackTable = ({ rows, context }: JackTableProps) => (
-  <table class="card-table">
-    <thead>
-      <tr>
-        <th scope="col">{cardWords().switches}</th>
-        <th scope="col">{cardWords().knobsAt10}</th>
-        <th scope="col">{cardWords().knobsAt0}</th>
-      </tr>
-    </thead>
-    <tbody>
-      {rows.map((row) => (
-        <Row
-          key={askKey(row.atTen.ask)}
-          title={standsWords(context.circuit, row.stands) || heardWords(context.circuit, row)}
-          note={standsWords(context.circuit, row.stands) ? heardWords(context.circuit, row) : ''}
-          more={
-            row.merged > 1
-              ? cardWords().mergedFiguresInSettingsSettings(row.merged, row.settings)
-              : ''
-          }
-          cells={[row.atTen, row.atZero]}
-          context={context}
-        />
-      ))}
-    </tbody>
-  </table>
+  <div class="table-room">
+    <table class="card-table">
+      <thead>
+        <tr>
+          <th scope="col">{cardWords().switches}</th>
+          <th scope="col">{cardWords().knobsAt10}</th>
+          <th scope="col">{cardWords().knobsAt0}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row) => (
+          <Row
+            key={askKey(row.atTen.ask)}
+            title={standsWords(context.circuit, row.stands) || heardWords(context.circuit, row)}
+            note={standsWords(context.circuit, row.stands) ? heardWords(context.circuit, row) : ''}
+            more={
+              row.merged > 1
+                ? cardWords().mergedFiguresInSettingsSettings(row.merged, row.settings)
+                : ''
+            }
+            cells={[row.atTen, row.atZero]}
+            columns={[cardWords().knobsAt10, cardWords().knobsAt0]}
+            context={context}
+          />
+        ))}
+      </tbody>
+    </table>
+  </div>
 );
 
 interface LinesTableProps {
@@ -91,24 +94,26 @@ export function LinesTable({ title, how, lines, context }: LinesTableProps) {
       </h2>
       <div class={shown ? undefined : 'card-folded'}>
         <p class="soft">{how}</p>
-        <table class="card-table">
-          <tbody>
-            {lines.map(({ group, title: name, cell, stands }) => (
-              <Row
-                key={askKey(cell.ask)}
-                title={group === 'switches' ? contactWords(circuit, cell.ask) : called(name)}
-                note={
-                  group === 'grounds' || group === 'small'
-                    ? ''
-                    : lineWords(circuit, group, cell.ask, stands)
-                }
-                more=""
-                cells={[cell]}
-                context={context}
-              />
-            ))}
-          </tbody>
-        </table>
+        <div class="table-room">
+          <table class="card-table">
+            <tbody>
+              {lines.map(({ group, title: name, cell, stands }) => (
+                <Row
+                  key={askKey(cell.ask)}
+                  title={group === 'switches' ? contactWords(circuit, cell.ask) : called(name)}
+                  note={
+                    group === 'grounds' || group === 'small'
+                      ? ''
+                      : lineWords(circuit, group, cell.ask, stands)
+                  }
+                  more=""
+                  cells={[cell]}
+                  context={context}
+                />
+              ))}
+            </tbody>
+          </table>
+        </div>
       </div>
     </section>
   );
@@ -167,10 +172,12 @@ interface RowProps {
   readonly note: string;
   readonly more: string;
   readonly cells: readonly CardCell[];
+  /** Said in each cell where it stands alone in its line. */
+  readonly columns?: readonly string[];
   readonly context: CardContext;
 }
 
-function Row({ title, note, more, cells, context }: RowProps) {
+function Row({ title, note, more, cells, columns = [], context }: RowProps) {
   const { open } = context;
   const opened = open && cells.find(({ ask }) => askKey(ask) === askKey(open));
   return (
@@ -181,8 +188,8 @@ function Row({ title, note, more, cells, context }: RowProps) {
           {note && <span class="note">{capital(note)}</span>}
           {more && <span class="note">{more}</span>}
         </th>
-        {cells.map((cell) => (
-          <td key={askKey(cell.ask)}>
+        {cells.map((cell, at) => (
+          <td key={askKey(cell.ask)} data-column={columns[at]}>
             <Figure cell={cell} title={title} context={context} />
           </td>
         ))}

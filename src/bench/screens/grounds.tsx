@@ -4,6 +4,7 @@ import type { ReadingReport, Verdict } from '../../diagnosis/assessment.ts';
 import { huntWords } from '../../words/en/hunt.ts';
 import { Expected } from '../pieces/expected.tsx';
 import { Mark } from '../pieces/mark.tsx';
+import { Table } from '../pieces/table.tsx';
 import { held, placeWords, settingWords, siteWords } from '../words.ts';
 
 interface GroundsProps {
@@ -21,49 +22,32 @@ const NAMED = 2;
 export function Grounds({ circuit, reports, title, ruledOut = [] }: GroundsProps) {
   if (reports.length === 0) return null;
   return (
-    <table class="grounds">
-      <caption>{title}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{huntWords().reading}</th>
-          <th scope="col">{huntWords().healthy2}</th>
-          <th scope="col">{huntWords().youSaw}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {reports.map(({ id, ask, expected, measuredText, fits, stale, apart }) => (
-          <Fragment key={id}>
-            <tr class={stale ? 'stale' : undefined}>
-              <th scope="row">
-                {apart
-                  ? huntWords().siteMeasuredOutOfCircuit(siteWords(circuit, apart))
-                  : [placeWords(circuit, ask), settingWords(circuit, ask)]
-                      .filter(Boolean)
-                      .join(', ')}
-                {stale && <span class="soft"> {huntWords().beforeTheRepair}</span>}
-              </th>
-              <td>
-                <Expected expected={expected} />
-              </td>
-              <td>
-                {held(measuredText)} <Mark fits={fits} short />
-              </td>
-            </tr>
-            {ruledOut
-              .filter(({ reading }) => reading === id)
-              .map(({ titles }) => (
-                <tr key={`${id} else`} class="ruled-out">
-                  <td colSpan={3}>
-                    {huntWords().elseItWouldBe(
-                      titles.slice(0, NAMED),
-                      Math.max(0, titles.length - NAMED),
-                    )}
-                  </td>
-                </tr>
-              ))}
-          </Fragment>
-        ))}
-      </tbody>
-    </table>
+    <Table
+      title={title}
+      columns={[huntWords().reading, huntWords().healthy2, huntWords().youSaw]}
+      rows={reports.map(({ id, ask, expected, measuredText, fits, stale, apart }) => ({
+        key: id,
+        class: stale ? 'stale' : undefined,
+        head: (
+          <>
+            {apart
+              ? huntWords().siteMeasuredOutOfCircuit(siteWords(circuit, apart))
+              : [placeWords(circuit, ask), settingWords(circuit, ask)].filter(Boolean).join(', ')}
+            {stale && <span class="soft"> {huntWords().beforeTheRepair}</span>}
+          </>
+        ),
+        cells: [
+          <Expected key="healthy" expected={expected} />,
+          <Fragment key="seen">
+            {held(measuredText)} <Mark fits={fits} short />
+          </Fragment>,
+        ],
+        below: ruledOut
+          .filter(({ reading }) => reading === id)
+          .map(({ titles }) =>
+            huntWords().elseItWouldBe(titles.slice(0, NAMED), Math.max(0, titles.length - NAMED)),
+          ),
+      }))}
+    />
   );
 }

@@ -2,6 +2,7 @@ import type { Circuit } from '../../circuit/circuit.ts';
 import { formatFarads, formatOhms } from '../../readings/entry.ts';
 import { called } from '../../words/called.ts';
 import { keepingWords } from '../../words/en/keeping.ts';
+import { Table } from '../pieces/table.tsx';
 
 interface Row {
   readonly id: string;
@@ -28,24 +29,14 @@ export function MeasuredValues({ circuit }: { circuit: Circuit }) {
   });
   if (rows.length === 0) return null;
   return (
-    <table class="grounds">
-      <caption>{keepingWords().measuredParts}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{keepingWords().part}</th>
-          <th scope="col">{keepingWords().asPrinted}</th>
-          <th scope="col">{keepingWords().measured}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map(({ id, title, printed, measured }) => (
-          <tr key={id}>
-            <th scope="row">{title}</th>
-            <td>{printed}</td>
-            <td>{measured}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <Table
+      title={keepingWords().measuredParts}
+      columns={[keepingWords().part, keepingWords().asPrinted, keepingWords().measured]}
+      rows={rows.map(({ id, title, printed, measured }) => ({
+        key: id,
+        head: title,
+        cells: [printed, measured],
+      }))}
+    />
   );
 }

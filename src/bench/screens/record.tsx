@@ -13,6 +13,7 @@ import { Remove } from '../pieces/remove.tsx';
 import { Rename } from '../pieces/rename.tsx';
 import { SaveFile } from '../pieces/save-file.tsx';
 import { Screen } from '../pieces/screen.tsx';
+import { Table } from '../pieces/table.tsx';
 import { hrefOf } from '../route.ts';
 import { Grounds } from './grounds.tsx';
 
@@ -94,27 +95,18 @@ export function JobRecord({
         </>
       )}
       {assessment && assessment.learned.length > 0 && (
-        <table class="grounds">
-          <caption>{deskWords().whatThePartsSeemToBe}</caption>
-          <thead>
-            <tr>
-              <th scope="col">{deskWords().part}</th>
-              <th scope="col">{deskWords().asPrinted}</th>
-              <th scope="col">{deskWords().byTheReadings}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {assessment.learned.map(({ part, title, nominal, estimate, spread }) => (
-              <tr key={part}>
-                <th scope="row">{title}</th>
-                <td>{formatOhms(nominal)}</td>
-                <td>
-                  {formatOhms(estimate)} ±{`${Math.round(100 * spread)}\u00a0%`}
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <Table
+          title={deskWords().whatThePartsSeemToBe}
+          columns={[deskWords().part, deskWords().asPrinted, deskWords().byTheReadings]}
+          rows={assessment.learned.map(({ part, title, nominal, estimate, spread }) => ({
+            key: part,
+            head: title,
+            cells: [
+              formatOhms(nominal),
+              `${formatOhms(estimate)} ±${Math.round(100 * spread)}\u00a0%`,
+            ],
+          }))}
+        />
       )}
       <PositionTable circuit={job.circuit} />
       {!job.practice && <Photos job={job.id} words={job.title} />}

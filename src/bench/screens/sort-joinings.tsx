@@ -2,6 +2,7 @@ import type { SeenPickup } from '../../circuit/seen-pickup.ts';
 import type { Role } from '../../sorter/inside.ts';
 import type { Joining } from '../../sorter/joins.ts';
 import { matWords } from '../../words/en/mat.ts';
+import { Table } from '../pieces/table.tsx';
 import { leadNames } from './sort-words.ts';
 import { SortedDrawing } from './sorted-drawing.tsx';
 
@@ -26,30 +27,16 @@ export function SortJoinings({ seen, leads, ways }: SortJoiningsProps) {
               <div class="sorted-drawing">
                 <SortedDrawing seen={seen} leads={leads} joining={joining} />
               </div>
-              <table class="grounds">
-                <tbody>
-                  <tr>
-                    <th scope="row">{matWords().hotToTheSwitchOrVolume}</th>
-                    <td>{names(hot)}</td>
-                  </tr>
-                  {together.length > 0 && (
-                    <tr>
-                      <th scope="row">{matWords().joinedToEachOtherTaped}</th>
-                      <td>{names(together)}</td>
-                    </tr>
-                  )}
-                  <tr>
-                    <th scope="row">{matWords().groundToTheBackOfAPot}</th>
-                    <td>{names(ground)}</td>
-                  </tr>
-                  {apart.length > 0 && (
-                    <tr>
-                      <th scope="row">{matWords().tapedEachAlone}</th>
-                      <td>{names(apart)}</td>
-                    </tr>
-                  )}
-                </tbody>
-              </table>
+              <Table
+                rows={[
+                  { head: matWords().hotToTheSwitchOrVolume, ids: hot },
+                  { head: matWords().joinedToEachOtherTaped, ids: together },
+                  { head: matWords().groundToTheBackOfAPot, ids: ground },
+                  { head: matWords().tapedEachAlone, ids: apart },
+                ]
+                  .filter(({ ids }) => ids.length > 0)
+                  .map(({ head, ids }) => ({ key: head, head, cells: [names(ids)] }))}
+              />
               {note && <p class="soft">{note}</p>}
               {warning && (
                 <p role="note" class="sentence">

@@ -7,6 +7,7 @@ import type { Sorting } from '../../sorter/sort.ts';
 import { matWords } from '../../words/en/mat.ts';
 import { KeepSheet } from '../pieces/kept-sheet.tsx';
 import { Screen } from '../pieces/screen.tsx';
+import { Table } from '../pieces/table.tsx';
 import { hrefOf } from '../route.ts';
 import type { SortSay } from '../sort-actor.ts';
 import { percent } from '../words.ts';
@@ -66,17 +67,14 @@ export function SortResult({ strip, sheet, context, say }: SortResultProps) {
       <div class="sorted-drawing">
         <SortedDrawing seen={seen} leads={sorting.leads} />
       </div>
-      <table class="grounds">
-        <tbody>
-          {sorting.leads.map(({ lead, role, probability }) => (
-            <tr key={lead} data-lead={leadNames(seen, [lead])} data-role={role}>
-              <th scope="row">{leadNames(seen, [lead])}</th>
-              <td>{roleWords(seen, role)}</td>
-              {doubt && <td>{percent(probability)}</td>}
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Table
+        rows={sorting.leads.map(({ lead, role, probability }) => ({
+          key: lead,
+          head: leadNames(seen, [lead]),
+          cells: [roleWords(seen, role), ...(doubt ? [percent(probability)] : [])],
+          data: { 'data-lead': leadNames(seen, [lead]), 'data-role': role },
+        }))}
+      />
       <p class="soft">{matWords().isTheEndThatSwingsToPlus(percent(sorting.probability))}</p>
       <Disagreement sorting={sorting} say={say} />
       <Troubles sorting={sorting} words={(trouble) => troubleWords(seen, trouble)} />

@@ -6,6 +6,7 @@ import type { PlayedPosition } from '../../sorter/positions.ts';
 import { type Heard, type Turn, turnedBy } from '../../sorter/together.ts';
 import { called } from '../../words/called.ts';
 import { togetherWords } from '../../words/en/together.ts';
+import { Table } from '../pieces/table.tsx';
 import { usePorts } from '../ports.ts';
 import { capital } from '../words.ts';
 import { humWords } from './together-words.ts';
@@ -100,22 +101,19 @@ export function TogetherPositions({ sheet, heard, mend, onMeant }: TogetherPosit
         </p>
       )}
       {meant && positions.length > 0 && (
-        <table class="grounds" data-positions="">
-          <caption>
-            {Object.values(mend).some((turn) => turn !== 'none')
+        <Table
+          title={
+            Object.values(mend).some((turn) => turn !== 'none')
               ? togetherWords().afterThat
-              : togetherWords().asTheyAre}
-          </caption>
-          <tbody>
-            {positions.map(({ title, fights, hum }) => (
-              <tr key={title} data-fights={fights}>
-                <th scope="row">{title}</th>
-                <td>{fights ? togetherWords().fight : togetherWords().inPhase}</td>
-                <td>{humWords(hum)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+              : togetherWords().asTheyAre
+          }
+          rows={positions.map(({ title, fights, hum }) => ({
+            key: title,
+            head: title,
+            cells: [fights ? togetherWords().fight : togetherWords().inPhase, humWords(hum)],
+            data: { 'data-fights': fights, 'data-position': title },
+          }))}
+        />
       )}
       {meant && positions.length === 0 && !failure && (
         <p class="soft">{togetherWords().noPositionOfThisWiringPlays}</p>

@@ -5,6 +5,7 @@ import { readingWords } from '../../words/en/readings.ts';
 import { togetherWords } from '../../words/en/together.ts';
 import { KeepSheet } from '../pieces/kept-sheet.tsx';
 import { Screen } from '../pieces/screen.tsx';
+import { Table } from '../pieces/table.tsx';
 import { hrefOf } from '../route.ts';
 import { capital } from '../words.ts';
 import { theTitled } from './pickup-names.ts';
@@ -88,27 +89,24 @@ export function TogetherResult({
       )}
       <details>
         <summary>{togetherWords().whatWasSeen}</summary>
-        <table class="grounds">
-          <tbody>
-            {heard.flatMap(({ id, coils }) =>
-              coils.map(({ coil, tap, pole }) => (
-                <tr key={`${id} ${coil}`}>
-                  <th scope="row">
-                    {capital(titleOf(id))}
-                    {sheet.pickups.find((one) => one.id === id)?.coils === 2 &&
-                      togetherWords()[coil === 'a' ? 'commaScrewCoil' : 'commaSlugCoil']}
-                  </th>
-                  <td>{readingWords().swing[tap > 0 ? 'plus' : 'minus']}</td>
-                  <td>
-                    {pole === null
-                      ? togetherWords().poleNotTold
-                      : togetherWords()[pole > 0 ? 'northUp' : 'southUp']}
-                  </td>
-                </tr>
-              )),
-            )}
-          </tbody>
-        </table>
+        <Table
+          rows={heard.flatMap(({ id, coils }) =>
+            coils.map(({ coil, tap, pole }) => ({
+              key: `${id} ${coil}`,
+              head: `${capital(titleOf(id))}${
+                sheet.pickups.find((one) => one.id === id)?.coils === 2
+                  ? togetherWords()[coil === 'a' ? 'commaScrewCoil' : 'commaSlugCoil']
+                  : ''
+              }`,
+              cells: [
+                readingWords().swing[tap > 0 ? 'plus' : 'minus'],
+                pole === null
+                  ? togetherWords().poleNotTold
+                  : togetherWords()[pole > 0 ? 'northUp' : 'southUp'],
+              ],
+            })),
+          )}
+        />
       </details>
       <KeepSheet sheet={sheet} />
     </Screen>
@@ -125,18 +123,15 @@ function Pairs({
   caption: string;
 }) {
   return (
-    <table class="grounds">
-      <caption>{caption}</caption>
-      <tbody>
-        {pairs.map((pair) => (
-          <tr key={`${pair.first} ${pair.second}`} data-fights={pair.fights}>
-            <th scope="row">{capital(pairWords(sheet, pair))}</th>
-            <td>{pair.fights ? togetherWords().fight : togetherWords().inPhase}</td>
-            <td>{humWords(pair.hum)}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <Table
+      title={caption}
+      rows={pairs.map((pair) => ({
+        key: `${pair.first} ${pair.second}`,
+        head: capital(pairWords(sheet, pair)),
+        cells: [pair.fights ? togetherWords().fight : togetherWords().inPhase, humWords(pair.hum)],
+        data: { 'data-fights': pair.fights },
+      }))}
+    />
   );
 }
 

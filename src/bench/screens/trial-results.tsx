@@ -5,6 +5,7 @@ import type { Curve, Trial } from '../../diagnosis/trial.ts';
 import type { Ask } from '../../readings/reading.ts';
 import { tryingWords } from '../../words/en/trials.ts';
 import { fixed } from '../../words/figures.ts';
+import { Table } from '../pieces/table.tsx';
 import { held, placeWords, settingWords } from '../words.ts';
 
 const hertzWords = (hertz: number): string =>
@@ -44,24 +45,14 @@ export function TrialSummary({ trial, sweep }: { trial: Trial; sweep: string | u
   ] as const;
   return (
     <>
-      <table class="grounds">
-        <thead>
-          <tr>
-            <td />
-            <th scope="col">{tryingWords().asItIs}</th>
-            <th scope="col">{tryingWords().tried}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(([title, words]) => (
-            <tr key={title}>
-              <th scope="row">{title}</th>
-              <td>{words(trial.before)}</td>
-              <td>{words(trial.after)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Table
+        columns={['', tryingWords().asItIs, tryingWords().tried]}
+        rows={rows.map(([title, words]) => ({
+          key: title,
+          head: title,
+          cells: [words(trial.before), words(trial.after)],
+        }))}
+      />
       {sweep !== undefined && trial.family.length > 0 && <Sweep trial={trial} sweep={sweep} />}
     </>
   );
@@ -76,26 +67,19 @@ function Sweep({ trial, sweep }: { trial: Trial; sweep: string }) {
         <span>{tryingWords().theSweepFrom0To10In(sweep)}</span>
       </summary>
       {open && (
-        <table class="grounds">
-          <thead>
-            <tr>
-              <th scope="col">{tryingWords().knobAt}</th>
-              <th scope="col">{tryingWords().lowEnd}</th>
-              <th scope="col">{tryingWords().resonance}</th>
-              <th scope="col">{tryingWords().at4KHz}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {trial.family.map(({ knob, curve }) => (
-              <tr key={knob}>
-                <th scope="row">{knob}</th>
-                <td>{decibelWords(curve.level)}</td>
-                <td>{resonanceWords(curve)}</td>
-                <td>{trebleOf(trial, curve)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <Table
+          columns={[
+            tryingWords().knobAt,
+            tryingWords().lowEnd,
+            tryingWords().resonance,
+            tryingWords().at4KHz,
+          ]}
+          rows={trial.family.map(({ knob, curve }) => ({
+            key: String(knob),
+            head: knob,
+            cells: [decibelWords(curve.level), resonanceWords(curve), trebleOf(trial, curve)],
+          }))}
+        />
       )}
     </details>
   );
@@ -126,28 +110,19 @@ export function ChangedReadings({ before, after, changes }: ChangedReadingsProps
     const alone = aloneWords(circuit, ask);
     const place = alone ?? placeWords(circuit, ask);
     const how = alone ? tryingWords().oneLegLifted : settingWords(circuit, ask);
-    return (
-      <tr key={`${place} ${how}`}>
-        <th scope="row">
+    return {
+      key: `${place} ${how}`,
+      head: (
+        <>
           {place}
           <span class="band">{how}</span>
-        </th>
-        <td>{was ? held(was.text) : tryingWords().notThere}</td>
-        <td>{is ? held(is.text) : tryingWords().notThere}</td>
-      </tr>
-    );
+        </>
+      ),
+      cells: [was, is].map((text) => (text ? held(text.text) : tryingWords().notThere)),
+    };
   });
   const table = (some: typeof rows) => (
-    <table class="grounds">
-      <thead>
-        <tr>
-          <th scope="col">{tryingWords().reading}</th>
-          <th scope="col">{tryingWords().now}</th>
-          <th scope="col">{tryingWords().after}</th>
-        </tr>
-      </thead>
-      <tbody>{some}</tbody>
-    </table>
+    <Table columns={[tryingWords().reading, tryingWords().now, tryingWords().after]} rows={some} />
   );
   return (
     <>
