@@ -1,5 +1,6 @@
 import { checkSetting } from '../circuit/check.ts';
 import { bits, probability, seconds } from '../circuit/units.ts';
+import type { Fault } from '../faults/fault.ts';
 import { askText } from '../readings/index.ts';
 import type { Reading } from '../readings/reading.ts';
 import { diagnosisWords } from '../words/en/diagnosis.ts';
@@ -16,7 +17,7 @@ import type { Belief } from './belief.ts';
 import { expectation } from './expect.ts';
 import { type Group, groupsOf } from './groups.ts';
 import { HEALTHY, SOMETHING_ELSE } from './hypothesis.ts';
-import { beepsOf, believed, benchOf, liftsAt } from './kept-bench.ts';
+import { type Believed, type Bench, beepsOf, believed, benchOf, liftsAt } from './kept-bench.ts';
 import { learnedValues } from './learned-values.ts';
 import { fewAreLeft } from './lifts.ts';
 import {
@@ -29,39 +30,59 @@ import {
 } from './next-reading.ts';
 import type { Predictor } from './predictor.ts';
 import { reportOf } from './report.ts';
-import type { Rests } from './rests.ts';
+import { ended, type Rests } from './rests.ts';
 import { verdictOf, WORTH_ASKING } from './verdict.ts';
 import { whyOf } from './why.ts';
 
+/** Of thousands of suspects, heaviest first, most weigh less than this: too little to mark a place on a drawing. */
+const TRACE = 1e-7;
 /** How many alternatives are offered beside the best reading. */
 const OFFERED = 6;
 
-/** An assessment under way: what is believed is known; what to read next and the verdict take most of the time. */
+/** An assessment under way: what is believed comes first; what to read next and the verdict take most of the time. */
 export interface Begun {
-  readonly standing: Standing;
+  /** What is believed, in one piece from wherever `rest` has come to: for somebody who waits for it. */
+  stand(): Standing;
   /** Gives the whole of it, resting now and then: a worker can answer something else meanwhile. */
   readonly rest: Rests<Assessment>;
 }
 
 /** Everything that follows from the evidence, readings ranked by the product's own rule unless another is given. Throws CircuitError where circuit or settings do not hold together. */
 export function assess(evidence: Evidence, rule?: Rule): Assessment {
-  const { rest } = beginToAssess(evidence, rule);
-  for (;;) {
-    const { done, value } = rest.next();
-    if (done) return value;
-  }
+  return ended(beginToAssess(evidence, rule).rest);
 }
 
 export function beginToAssess(evidence: Evidence, rule?: Rule): Begun {
-  const found = standing(evidence);
-  return { standing: found.told, rest: restOf(evidence, found, rule) };
+  const finding = standing(evidence);
+  let found: Found | undefined;
+  const goOn = (): Found | undefined => {
+    const { done, value } = found ? { done: true as const, value: found } : finding.next();
+    if (done) found = value;
+    return found;
+  };
+  return {
+    stand() {
+      while (!goOn());
+      return (found as Found).told;
+    },
+    rest: (function* () {
+      while (!goOn()) yield;
+      return yield* restOf(evidence, found as Found, rule);
+    })(),
+  };
 }
 
-function standing(evidence: Evidence) {
+interface Found extends Believed {
+  readonly bench: Bench;
+  readonly groups: readonly Group[];
+  readonly told: Standing;
+}
+
+function* standing(evidence: Evidence): Rests<Found> {
   const bench = benchOf(evidence.circuit, evidence.meter, evidence.repairs);
   const { predictor, circuit } = bench;
   for (const { ask } of evidence.readings) checkSetting(circuit, ask.setting);
-  const now = believed(bench, evidence);
+  const now = yield* believed(bench, evidence);
   const { apart, free, stale, belief } = now;
   const groups = groupsOf(belief.weighed);
   // What measured as it should says nothing that a person would ask for; what did not is a ground.
@@ -85,7 +106,7 @@ function standing(evidence: Evidence) {
 
 function* restOf(
   evidence: Evidence,
-  { bench, counted, stale, readings, belief, groups, told }: ReturnType<typeof standing>,
+  { bench, counted, stale, readings, belief, groups, told }: Found,
   rule?: Rule,
 ): Rests<Assessment> {
   const { predictor, circuit } = bench;
@@ -175,18 +196,15 @@ function recheckAsks(evidence: Evidence, stale: readonly Reading[], predictor: P
 
 function suspectsOf(belief: Belief, groups: readonly Group[]): readonly SuspectedRepair[] {
   const list = groups.map((group): SuspectedRepair => {
-    const byFault = new Map<
-      string,
-      { sentence: string; probability: number; sites: readonly string[] }
-    >();
+    // Thousands of suspects, of which most share a fault in other sizes: each fault is described once.
+    const byFault = new Map<string, { faults: readonly Fault[]; weight: number }>();
     for (const { hypothesis, probability: weight } of group.members) {
-      const id = hypothesis.faults.map((fault) => fault.id).join(' + ');
+      const { faults } = hypothesis;
+      const id =
+        faults.length === 1 ? (faults[0] as Fault).id : faults.map((fault) => fault.id).join(' + ');
       const known = byFault.get(id);
-      byFault.set(id, {
-        sentence: hypothesis.faults.map((fault) => fault.sentence).join(', and '),
-        sites: hypothesis.faults.flatMap((fault) => fault.sites),
-        probability: weight + (known?.probability ?? 0),
-      });
+      if (known) known.weight += weight;
+      else byFault.set(id, { faults, weight });
     }
     return {
       repair: group.repair,
@@ -194,7 +212,12 @@ function suspectsOf(belief: Belief, groups: readonly Group[]): readonly Suspecte
       probability: probability(group.probability),
       faults: [...byFault]
         .filter(([id]) => id !== '')
-        .map(([id, fault]) => ({ id, ...fault, probability: probability(fault.probability) }))
+        .map(([id, { faults, weight }]) => ({
+          id,
+          sentence: faults.map((fault) => fault.sentence).join(', and '),
+          sites: faults.flatMap((fault) => fault.sites),
+          probability: probability(weight),
+        }))
         .sort((x, y) => y.probability - x.probability),
     };
   });
@@ -217,8 +240,10 @@ function titleOf(group: Group): string {
 
 function suspicionOf(belief: Belief): Readonly<Record<string, number>> {
   const found: Record<string, number> = {};
-  for (const { hypothesis, probability: weight } of belief.weighed)
+  for (const { hypothesis, probability: weight } of belief.weighed) {
+    if (weight < TRACE) break;
     for (const site of new Set(hypothesis.faults.flatMap((fault) => fault.sites)))
       found[site] = (found[site] ?? 0) + weight;
+  }
   return Object.fromEntries(Object.entries(found).filter(([, share]) => share > 0.001));
 }

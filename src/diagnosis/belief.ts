@@ -8,6 +8,7 @@ import { levelsOf, logAnything, type Scored } from './likelihood.ts';
 import { isListed, pairsOf } from './pairs.ts';
 import type { Predictor } from './predictor.ts';
 import { sharesOf } from './repeats.ts';
+import { ended, type Rests } from './rests.ts';
 import { Scorer } from './scorer.ts';
 
 /** Weights that sum to 1 from logarithms of anything proportional to them. */
@@ -83,14 +84,31 @@ export const learnedBy = (
 const UNEXPLAINED = 9;
 
 /** What is believed after these readings, in whatever order they came. */
-export function believe(
+export const believe = (
   predictor: Predictor,
   singles: readonly Hypothesis[],
   readings: readonly Reading[],
-): Belief {
+): Belief => ended(believing(predictor, singles, readings));
+
+/** Hypotheses scored between one rest and the next: a millisecond or two on a phone. */
+const AT_A_TIME = 50;
+
+/** The same in pieces. */
+export function* believing(
+  predictor: Predictor,
+  singles: readonly Hypothesis[],
+  readings: readonly Reading[],
+): Rests<Belief> {
   const scorer = new Scorer(predictor, readings);
-  const scored = (hypothesis: Hypothesis) => hypothesis.logPrior + scorer.score(hypothesis);
-  const scores = singles.map(scored);
+  function* scored(list: readonly Hypothesis[]): Rests<number[]> {
+    const found: number[] = [];
+    for (const hypothesis of list) {
+      found.push(hypothesis.logPrior + scorer.score(hypothesis));
+      if (found.length % AT_A_TIME === 0) yield;
+    }
+    return found;
+  }
+  const scores = yield* scored(singles);
   const healthy = singles[0] as Hypothesis;
   const other =
     Math.log(PRIOR.somethingElse) +
@@ -99,18 +117,19 @@ export function believe(
   const logs = [...scores];
   // Ways to be that are no faults, as those of a pickup's leads, do not come in pairs.
   if (singles.some(({ faults }) => faults.length > 0)) {
-    const add = (pairs: readonly Hypothesis[]): void => {
+    function* add(pairs: readonly Hypothesis[]): Rests<void> {
       hypotheses.push(...pairs);
-      logs.push(...pairs.map(scored));
-    };
+      logs.push(...(yield* scored(pairs)));
+    }
+    yield;
     const pairs = pairsOf(scorer, singles, scores, readings.length);
-    add(pairs.likely);
+    yield* add(pairs.likely);
     const listed = logSum(scores.filter((_, at) => isListed(singles[at] as Hypothesis)));
     if (pairs.unexplained > UNEXPLAINED || listed < logSum([...logs, other]) - Math.LN2) {
       const known = new Set(pairs.likely.map(({ index }) => index));
       const rival = logs.reduce((x, value, at) => (value > (logs[x] as number) ? at : x), 0);
-      const more = pairs.joint(hypotheses[rival] as Hypothesis);
-      add(more.filter(({ index }) => !known.has(index)));
+      const more = yield* pairs.joint(hypotheses[rival] as Hypothesis);
+      yield* add(more.filter(({ index }) => !known.has(index)));
     }
   }
   const weights = normalise([...logs, other]);

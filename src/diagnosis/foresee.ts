@@ -4,6 +4,7 @@ import type { Observation } from '../readings/prediction.ts';
 import type { Ask, Seen } from '../readings/reading.ts';
 import type { Evidence } from './assessment.ts';
 import { believed, benchOf } from './kept-bench.ts';
+import { ended } from './rests.ts';
 
 /** Hypotheses looked at; what lighter ones would show comes too seldom. */
 const LOOKED_AT = 200;
@@ -11,7 +12,7 @@ const LOOKED_AT = 200;
 /** The answers most likely to come to `ask`, likeliest first, at most `count`. */
 export function likelyAnswers(evidence: Evidence, ask: Ask, count: number): readonly Seen[] {
   const bench = benchOf(evidence.circuit, evidence.meter, evidence.repairs);
-  const { belief } = believed(bench, evidence);
+  const { belief } = ended(believed(bench, evidence));
   const weights = new Map<string, { seen: Seen; weight: number }>();
   for (const { hypothesis, probability } of belief.weighed.slice(0, LOOKED_AT)) {
     const seen = seenAs(ask, bench.predictor.predict(hypothesis, ask).map(likeliest));

@@ -5,11 +5,12 @@ import type { Ask, Meter, Reading } from '../readings/reading.ts';
 import { type ApartReading, apartReadings } from './apart.ts';
 import type { Access, Evidence } from './assessment.ts';
 import { beepsBeside } from './beeps.ts';
-import { type Belief, believe, distinct } from './belief.ts';
+import { type Belief, believing, distinct } from './belief.ts';
 import { candidates } from './candidates.ts';
 import { type Hypothesis, huntHypotheses } from './hypothesis.ts';
 import { liftsOf } from './lifts.ts';
 import { Predictor } from './predictor.ts';
+import type { Rests } from './rests.ts';
 import { afterRepairs, splitByRepairs } from './rounds.ts';
 
 /** Engine state of one circuit and meter: everything in it can be made again from them. */
@@ -65,7 +66,11 @@ export interface Believed {
   readonly belief: Belief;
 }
 
-export function believed({ predictor, singles, circuit }: Bench, evidence: Evidence): Believed {
+/** Rests now and then: the pieces can be done at once, or between other work. */
+export function* believed(
+  { predictor, singles, circuit }: Bench,
+  evidence: Evidence,
+): Rests<Believed> {
   const { counted, stale } = splitByRepairs(
     predictor,
     singles,
@@ -80,6 +85,6 @@ export function believed({ predictor, singles, circuit }: Bench, evidence: Evide
     evidence.repairs,
   ).counted;
   const readings = distinct([...free, ...counted]);
-  const belief = believe(predictor, singles, readings);
+  const belief = yield* believing(predictor, singles, readings);
   return { apart, free, counted, stale, readings, belief };
 }

@@ -1,4 +1,5 @@
 import { type Hypothesis, pair } from './hypothesis.ts';
+import type { Rests } from './rests.ts';
 import type { Scorer } from './scorer.ts';
 
 /** How many pairs of faults are weighed in full; the rest weigh less than the least of these by the bound below. */
@@ -103,7 +104,7 @@ export interface Pairs {
    * that neither explains is first taken for explained; then the pair's own guitar is solved for those readings, the one most taken for
    * granted first, until the pair is out of the running against `rival`, the best explanation known, with each reading by itself.
    */
-  joint(rival: Hypothesis): readonly Hypothesis[];
+  joint(rival: Hypothesis): Rests<readonly Hypothesis[]>;
 }
 
 /** Pairs of single faults; `scores` are ln of the singles' weights, `count` is how many readings there are. */
@@ -139,34 +140,50 @@ export function pairsOf(
   };
 }
 
-function jointOf(
+function* jointOf(
   scorer: Scorer,
   partners: readonly Partner[],
   best: readonly number[],
   count: number,
   known: number,
-): readonly Hypothesis[] {
+): Rests<readonly Hypothesis[]> {
   const granted = best.map((value) => value - GRANTED);
   const worth = (one: number, other: number, at: number) =>
     Math.max(one, other, granted[at] as number);
-  return rankedPairs(partners, worth, MORE_PAIRS).flatMap((one) => {
-    const credit = granted
-      .map((least, at) => ({
-        at,
-        least,
-        gap: least - Math.max(one.x.apart[at] as number, one.y.apart[at] as number),
-      }))
-      .filter(({ gap }) => gap > 0)
-      .sort((x, y) => y.gap - x.gap);
-    if (credit.length === 0) return [];
-    const joined = both(one, count);
-    let rank = joined.logPrior + one.rank - one.x.hypothesis.logPrior - one.y.hypothesis.logPrior;
-    for (const [place, { at, least }] of credit.entries()) {
-      rank += scorer.alone(joined, at) - least;
-      // What is left may yet be explained better than was granted.
-      const left = credit.length - 1 - place;
-      if (rank + left * GRANTED < known - BELOW) return [];
-    }
-    return [joined];
-  });
+  const found: Hypothesis[] = [];
+  for (const one of rankedPairs(partners, worth, MORE_PAIRS)) {
+    const joined = stillIn(scorer, granted, one, count, known);
+    if (!joined) continue;
+    found.push(joined);
+    yield;
+  }
+  return found;
+}
+
+/** The pair, unless it falls behind `known`, the best explanation, while the readings that neither of the two explains are solved for. */
+function stillIn(
+  scorer: Scorer,
+  granted: readonly number[],
+  one: Ranked,
+  count: number,
+  known: number,
+): Hypothesis | null {
+  const credit = granted
+    .map((least, at) => ({
+      at,
+      least,
+      gap: least - Math.max(one.x.apart[at] as number, one.y.apart[at] as number),
+    }))
+    .filter(({ gap }) => gap > 0)
+    .sort((x, y) => y.gap - x.gap);
+  if (credit.length === 0) return null;
+  const joined = both(one, count);
+  let rank = joined.logPrior + one.rank - one.x.hypothesis.logPrior - one.y.hypothesis.logPrior;
+  for (const [place, { at, least }] of credit.entries()) {
+    rank += scorer.alone(joined, at) - least;
+    // What is left may yet be explained better than was granted.
+    const left = credit.length - 1 - place;
+    if (rank + left * GRANTED < known - BELOW) return null;
+  }
+  return joined;
 }

@@ -55,6 +55,8 @@ export class Predictor {
   private readonly tables = new Map<string, Table>();
   private readonly views = new Map<Hypothesis, View>();
   private readonly drawn = new Map<number, Outlines>();
+  /** By the size of a hypothesis' own fault. */
+  private readonly spreads = new Map<number, Float64Array>();
   private foretold = 0;
 
   /** `unknowns` as its parts have them, unless more or less is known of these parts. */
@@ -65,12 +67,13 @@ export class Predictor {
     this.unknowns = unknowns ?? unknownsOf(this.layout, meter);
   }
 
-  /** Standard deviations of the unknowns of one hypothesis; the last is the size of its own fault. */
-  deviations(hypothesis: Hypothesis): Float64Array {
-    const own = new Float64Array(this.unknowns.list.length + 1);
-    for (let at = 0; at < this.unknowns.list.length; at += 1)
-      own[at] = this.unknowns.list[at]?.deviation as number;
-    own[this.unknowns.list.length] = hypothesis.loose?.deviation ?? 0;
+  /** Standard deviations of the unknowns of one hypothesis; the last is the size of its own fault. Not to be written to. */
+  deviations({ loose }: Hypothesis): Float64Array {
+    const last = loose?.deviation ?? 0;
+    const known = this.spreads.get(last);
+    if (known) return known;
+    const own = Float64Array.from([...this.unknowns.list.map(({ deviation }) => deviation), last]);
+    this.spreads.set(last, own);
     return own;
   }
 

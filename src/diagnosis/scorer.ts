@@ -6,6 +6,28 @@ import { logLikelihood, type Scored } from './likelihood.ts';
 import type { Predictor } from './predictor.ts';
 import { sharesOf } from './repeats.ts';
 
+/** ln of the likelihood of one reading by itself: by the size of the fault, and by what is foretold. */
+type Apart = Map<number, Map<number, number>>;
+/** By what was asked and seen: the earlier readings are scored again after each new one. */
+const kept = new WeakMap<Predictor, Map<string, Apart>>();
+/** Readings of which that is kept; one takes some kilobytes. */
+const KEPT = 200;
+
+function apartOf(
+  predictor: Predictor,
+  { key, observations, share }: Pick<Scored, 'observations' | 'share'> & { readonly key: string },
+): Apart {
+  const all = kept.get(predictor) ?? new Map<string, Apart>();
+  kept.set(predictor, all);
+  const name = JSON.stringify([key, observations, share]);
+  const known = all.get(name);
+  if (known) return known;
+  if (all.size >= KEPT) all.clear();
+  const made: Apart = new Map();
+  all.set(name, made);
+  return made;
+}
+
 /** Scores hypotheses on a list of readings; those that predict the same are scored once. */
 export class Scorer {
   private readonly predictor: Predictor;
@@ -16,11 +38,11 @@ export class Scorer {
     readonly share: number;
   }[];
   private readonly known = new Map<number, number>();
-  /** Branches by node; the first nodes are roots, one for each reading that a score may begin with. */
-  private readonly tree: Map<string | number, number>[] = [];
+  /** Branches by node; the first is the root, which parts by how large the fault may be. */
+  private readonly tree: Map<number, number>[] = [];
   private nodes: number;
-  /** By reading and what is foretold, for readings in words: these depend on nothing else. */
-  private readonly words: readonly Map<number, number>[];
+  /** What is known of each reading by itself. */
+  private readonly apart: readonly Apart[];
 
   constructor(predictor: Predictor, readings: readonly Reading[]) {
     this.predictor = predictor;
@@ -31,33 +53,39 @@ export class Scorer {
       observations: observe(seen),
       share: shares[at] as number,
     }));
-    this.words = readings.map(() => new Map<number, number>());
-    this.nodes = readings.length;
+    this.apart = this.readings.map((one) => apartOf(predictor, one));
+    this.nodes = 0;
   }
 
   /** ln of the likelihood of one reading by itself. */
   alone(hypothesis: Hypothesis, at: number): number {
-    const { ask, key, ...seen } = this.readings[at] as (typeof this.readings)[number];
+    const { ask, key, observations, share } = this.readings[at] as (typeof this.readings)[number];
     const { id, predictions } = this.predictor.foretell(hypothesis, ask, key);
-    const words = this.words[at] as Map<number, number>;
-    const known = words.get(id);
+    // Words depend on nothing but what is foretold; a figure also on how large the fault may be.
+    const figure = predictions[0]?.type === 'level' || predictions[1]?.type === 'level';
+    const size = figure ? (hypothesis.loose?.deviation ?? 0) : 0;
+    const apart = this.apart[at] as Apart;
+    let values = apart.get(size);
+    if (!values) {
+      values = new Map();
+      apart.set(size, values);
+    }
+    const known = values.get(id);
     if (known !== undefined) return known;
-    if (predictions.some(({ type }) => type === 'level')) return this.score(hypothesis, at, at + 1);
-    const value = logLikelihood([{ predictions, ...seen }], new Float64Array(0));
-    words.set(id, value);
+    const scored = [{ predictions, observations, share }];
+    const value = logLikelihood(scored, this.predictor.deviations(hypothesis));
+    values.set(id, value);
     return value;
   }
 
-  /** ln of the likelihood of readings `from` to `to`. */
-  score(hypothesis: Hypothesis, from = 0, to = this.readings.length): number {
-    let node = this.step(from, `${hypothesis.loose?.deviation ?? 0}`);
-    for (let at = from; at < to; at += 1) {
-      const { ask, key } = this.readings[at] as (typeof this.readings)[number];
+  /** ln of the likelihood of all readings. */
+  score(hypothesis: Hypothesis): number {
+    let node = this.step(0, hypothesis.loose?.deviation ?? 0);
+    for (const { ask, key } of this.readings)
       node = this.step(node, this.predictor.foretell(hypothesis, ask, key).id);
-    }
     const known = this.known.get(node);
     if (known !== undefined) return known;
-    const scored = this.readings.slice(from, to).map(({ ask, key, ...seen }): Scored => {
+    const scored = this.readings.map(({ ask, key, ...seen }): Scored => {
       const { predictions } = this.predictor.foretell(hypothesis, ask, key);
       return { predictions, ...seen };
     });
@@ -67,7 +95,7 @@ export class Scorer {
   }
 
   /** The next node of the tree of what is foretold, one level a reading: equal for all that foretell the same so far. */
-  private step(node: number, name: string | number): number {
+  private step(node: number, name: number): number {
     let branches = this.tree[node];
     if (!branches) {
       branches = new Map();

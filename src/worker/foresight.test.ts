@@ -4,7 +4,7 @@ import { ohms } from '../circuit/units.ts';
 import { assess, beginToAssess } from '../diagnosis/assess.ts';
 import type { Assessment, Evidence } from '../diagnosis/assessment.ts';
 import { withAnswer } from '../diagnosis/foresee.ts';
-import type { Rests } from '../diagnosis/rests.ts';
+import { ended, type Rests } from '../diagnosis/rests.ts';
 import type { Reading } from '../readings/reading.ts';
 import { Foresight } from './foresight.ts';
 
@@ -23,12 +23,6 @@ const taken = (seen: Reading['seen']): Evidence => ({
 });
 
 const open = { kind: 'ohms', ohms: 'open' } as const;
-function whole(work: Rests<Assessment>): Assessment {
-  for (;;) {
-    const { done, value } = work.next();
-    if (done) return value;
-  }
-}
 /** What a screen is told: of each repair its likeliest fault. */
 const brief = (made: Assessment) => ({
   ...made,
@@ -39,7 +33,7 @@ describe('an answer worked out before it is asked for', () => {
   it('is there at once, and is what would have been worked out', () => {
     const begin = vi.fn(beginToAssess);
     const foresight = new Foresight(begin);
-    whole(foresight.answer(withAnswer(evidence, ask, open)));
+    ended(foresight.answer(withAnswer(evidence, ask, open)));
     const { done, value: answered } = foresight.answer(taken(open)).next();
     expect(done).toBe(true);
     expect(begin).toHaveBeenCalledTimes(1);
@@ -53,7 +47,7 @@ describe('an answer worked out before it is asked for', () => {
     const { suspects, readings, suspicion, liveSuspects } = brief(assess(taken(open)));
     const standing = { suspects, readings, suspicion, liveSuspects };
     expect(foresight.stand(taken(open))).toEqual(standing);
-    expect(whole(foresight.answer(taken(open)))).toEqual(brief(assess(taken(open))));
+    expect(ended(foresight.answer(taken(open)))).toEqual(brief(assess(taken(open))));
     expect(foresight.stand(taken(open))).toEqual(standing);
     expect(begin).toHaveBeenCalledTimes(1);
   });
@@ -79,17 +73,17 @@ describe('an answer worked out before it is asked for', () => {
   it('is not given for other evidence', () => {
     const begin = vi.fn(beginToAssess);
     const foresight = new Foresight(begin);
-    whole(foresight.answer(withAnswer(evidence, ask, open)));
-    whole(foresight.answer(taken({ kind: 'ohms', ohms: ohms(6630) })));
-    whole(foresight.answer({ ...taken(open), access: 'closed' }));
-    whole(foresight.answer({ ...taken(open), byEar: true }));
+    ended(foresight.answer(withAnswer(evidence, ask, open)));
+    ended(foresight.answer(taken({ kind: 'ohms', ohms: ohms(6630) })));
+    ended(foresight.answer({ ...taken(open), access: 'closed' }));
+    ended(foresight.answer({ ...taken(open), byEar: true }));
     expect(begin).toHaveBeenCalledTimes(4);
   });
 
   it('is kept for the newest alone', () => {
     const made = assess(evidence);
     const begin = vi.fn(() => ({
-      standing: made,
+      stand: () => made,
       // biome-ignore lint/correctness/useYield: there is nothing to rest from
       rest: (function* () {
         return made;
@@ -97,7 +91,7 @@ describe('an answer worked out before it is asked for', () => {
     }));
     const foresight = new Foresight(begin);
     const keep = (leads: number) =>
-      whole(foresight.answer({ ...evidence, meter: { ...evidence.meter, leads: ohms(leads) } }));
+      ended(foresight.answer({ ...evidence, meter: { ...evidence.meter, leads: ohms(leads) } }));
     for (let at = 0; at < 40; at += 1) keep(at);
     keep(39);
     expect(begin).toHaveBeenCalledTimes(40);
@@ -105,15 +99,35 @@ describe('an answer worked out before it is asked for', () => {
     expect(begin).toHaveBeenCalledTimes(41);
   });
 
+  it('says what is believed while it is worked out in pieces, from where they have come to', () => {
+    const foresight = new Foresight();
+    const answer = foresight.answer(taken(open));
+    for (let pieces = 0; pieces < 3; pieces += 1) expect(answer.next().done).toBe(false);
+    const { suspects } = brief(assess(taken(open)));
+    expect(foresight.stand(taken(open)).suspects).toEqual(suspects);
+    expect(ended(answer)).toEqual(brief(assess(taken(open))));
+  });
+
+  it('says of a setting that cannot be what is wrong, as often as it is asked', () => {
+    const foresight = new Foresight();
+    const setting = { ...ask.setting, positions: { nowhere: 'up' } };
+    const wrong = {
+      ...evidence,
+      readings: [{ ...taken(open).readings[0]!, ask: { ...ask, setting } }],
+    };
+    for (let time = 0; time < 2; time += 1)
+      expect(() => foresight.stand(wrong as Evidence)).toThrow(/nowhere/);
+  });
+
   it('fails as often as it is asked where it cannot be worked out', () => {
     const foresight = new Foresight(() => ({
-      standing: assess(evidence),
+      stand: () => assess(evidence),
       // biome-ignore lint/correctness/useYield: it fails at once
       rest: (function* (): Rests<Assessment> {
         throw new Error('it cannot be');
       })(),
     }));
     for (let time = 0; time < 2; time += 1)
-      expect(() => whole(foresight.answer(evidence))).toThrow('it cannot be');
+      expect(() => ended(foresight.answer(evidence))).toThrow('it cannot be');
   });
 });

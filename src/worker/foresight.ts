@@ -23,9 +23,14 @@ export class Foresight {
   /** What is believed after this evidence: in one piece, as somebody waits for it. */
   stand(evidence: Evidence): Standing {
     const key = keyOf(evidence);
-    const { suspects, readings, suspicion, liveSuspects } =
-      this.ready.get(key) ?? brief(this.under(key, evidence).standing);
-    return renamed({ suspects, readings, suspicion, liveSuspects }, evidence);
+    try {
+      const { suspects, readings, suspicion, liveSuspects } =
+        this.ready.get(key) ?? brief(this.under(key, evidence).stand());
+      return renamed({ suspects, readings, suspicion, liveSuspects }, evidence);
+    } catch (error) {
+      this.begun.delete(key);
+      throw error;
+    }
   }
 
   /** The answer to this evidence, at once where it was foreseen, and from where it was left where it was begun. */
