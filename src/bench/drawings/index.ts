@@ -2,4 +2,4 @@ export { ControlsStrip } from './controls-strip.tsx';
 export { MeterFace } from './meter-face.tsx';
 export { PlaceDrawing } from './place-drawing.tsx';
 export { ProbeDrawing, SceneDrawing } from './probe-drawing.tsx';
-export { sceneOf } from './scene.ts';
+export { sceneInSteps } from './scene.ts';

@@ -39,10 +39,15 @@ export function coverOf({ tip, degrees }: PlacedProbe): Disc[] {
 const STEP = 15;
 const angles = Array.from({ length: 360 / STEP }, (_, i) => i * STEP);
 
-function costOf(probe: PlacedProbe, obstacles: Obstacles, prefer: -1 | 0 | 1): number {
+function costOf(
+  probe: PlacedProbe,
+  cover: readonly Disc[],
+  obstacles: Obstacles,
+  prefer: -1 | 0 | 1,
+): number {
   let cost = 0;
   const { room } = obstacles;
-  for (const disc of coverOf(probe)) {
+  for (const disc of cover) {
     for (const other of obstacles.discs) cost += discIntoDisc(disc, other) * 6;
     for (const box of obstacles.boxes) cost += discIntoBox(disc, box) * 6;
     for (const line of obstacles.lines)
@@ -73,7 +78,8 @@ export function placeProbes(
     tip
       ? angles.map((degrees) => {
           const probe = { tip, degrees };
-          return { probe, cost: costOf(probe, obstacles, prefer), cover: coverOf(probe) };
+          const cover = coverOf(probe);
+          return { probe, cost: costOf(probe, cover, obstacles, prefer), cover };
         })
       : [];
   const reds = candidates(red, red && black ? (red.x <= black.x ? -1 : 1) : 0);

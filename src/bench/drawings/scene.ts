@@ -62,10 +62,29 @@ export function sceneOf(
   ask: Ask,
   lie: Lie = USUAL_LIE,
 ): readonly (readonly Panel[])[] {
-  return framed(plansFor(circuit, ask), ask.kind).map((row) => {
-    const panels = row.map((framing) => panelOf(circuit, ask, framing, lie));
-    return lie.leftHanded !== lie.turned ? panels.reverse() : panels;
-  });
+  const steps = sceneInSteps(circuit, ask, lie);
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
+  }
+}
+
+/** The same, with a rest before each panel. */
+export function* sceneInSteps(
+  circuit: Circuit,
+  ask: Ask,
+  lie: Lie,
+): Generator<void, readonly (readonly Panel[])[]> {
+  const rows: (readonly Panel[])[] = [];
+  for (const row of framed(plansFor(circuit, ask), ask.kind)) {
+    const panels: Panel[] = [];
+    for (const framing of row) {
+      yield;
+      panels.push(panelOf(circuit, ask, framing, lie));
+    }
+    rows.push(lie.leftHanded !== lie.turned ? panels.reverse() : panels);
+  }
+  return rows;
 }
 
 /** Up to three plans in rows: two share a row where their lugs have room, one has the whole width. */

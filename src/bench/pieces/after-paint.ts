@@ -43,23 +43,25 @@ export function useAfterPaint(key: string, more = 0): boolean {
 }
 
 /**
- * What `work` gives of one thing in one way, worked out after what came with it, and `more` frames after that, were painted, and shown
- * in a task after that; undefined until then. Where the way changes alone, the old one stays until the new one is there. Both must
- * name all that `work` depends on.
+ * What `work` gives of one thing in one way, worked out after what came with it, and `more` frames after that, were painted: each step
+ * in a task of its own, and shown in one after the last; undefined until then. Where the way changes alone, the old one stays until the
+ * new one is there. Both must name all that `work` depends on.
  */
 export function useAside<Result>(
   of: string,
   way: string,
-  work: () => Result,
+  work: () => Generator<void, Result>,
   more = 0,
 ): Result | undefined {
   const [made, setMade] = useState<{ readonly of: string; readonly result: Result }>();
   useEffect(() => {
     let timer: ReturnType<typeof setTimeout>;
-    const callOff = afterFrames(more, () => {
-      const result = work();
-      timer = setTimeout(() => setMade({ of, result }), 0);
-    });
+    const steps = work();
+    const step = () => {
+      const { done, value } = steps.next();
+      timer = setTimeout(() => (done ? setMade({ of, result: value }) : step()), 0);
+    };
+    const callOff = afterFrames(more, step);
     return () => {
       callOff();
       clearTimeout(timer);

@@ -3,8 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { useAfterPaint } from './after-paint.ts';
 
 interface KeysRoomProps {
-  /** Another one for every question. */
-  readonly question: string;
+  readonly there: boolean;
   readonly kind: string;
   readonly children: ComponentChildren;
 }
@@ -12,15 +11,22 @@ interface KeysRoomProps {
 /** How high the keys of each kind of reading stood last, CSS pixels. */
 const heights = new Map<string, number>();
 
-/** The keys of a reading, a frame after its words where it is known what room they need, so that nothing jumps; else with them. */
-export function KeysRoom({ question, kind, children }: KeysRoomProps) {
+/**
+ * Words and keys of a reading, each in a frame of its own: the words first where it is known what room the keys need, so that nothing
+ * jumps; else the keys, whose lower edge stands where it stands.
+ */
+export function useWordsAndKeys(question: string, kind: string) {
   const painted = useAfterPaint(question);
-  const height = heights.get(kind);
-  // Once there they stay: their height is told while they stand.
-  const begun = useRef({ question: '', whole: false });
+  // Once begun it stays so: the height is told while the keys stand.
+  const begun = useRef({ question: '', keysFirst: false });
   if (begun.current.question !== question)
-    begun.current = { question, whole: height === undefined };
-  const there = painted || begun.current.whole;
+    begun.current = { question, keysFirst: !heights.has(kind) };
+  const { keysFirst } = begun.current;
+  return { words: painted || !keysFirst, keys: painted || keysFirst };
+}
+
+/** The keys of a reading, or the room that they will need. */
+export function KeysRoom({ there, kind, children }: KeysRoomProps) {
   const room = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (!there || !room.current) return;
@@ -34,7 +40,7 @@ export function KeysRoom({ question, kind, children }: KeysRoomProps) {
     <div
       ref={room}
       class="asking-enter"
-      style={there ? undefined : { minBlockSize: `${height}px` }}
+      style={there ? undefined : { minBlockSize: `${heights.get(kind)}px` }}
     >
       {there && children}
     </div>

@@ -1,7 +1,7 @@
 import type { Circuit } from '../../circuit/circuit.ts';
 import type { Ask } from '../../readings/reading.ts';
 import { pieceWords } from '../../words/en/pieces.ts';
-import { SceneDrawing, sceneOf } from '../drawings/index.ts';
+import { SceneDrawing, sceneInSteps } from '../drawings/index.ts';
 import { prefer, preferences } from '../preferences.ts';
 import { useAside } from './after-paint.ts';
 import { announce } from './announce.tsx';
@@ -13,7 +13,7 @@ export function ProbeView({ circuit, ask }: { circuit: Circuit; ask: Ask }) {
   const rows = useAside(
     JSON.stringify(ask),
     `${turned} ${lie.leftHanded}`,
-    () => sceneOf(circuit, ask, lie),
+    () => sceneInSteps(circuit, ask, lie),
     2,
   );
   const turn = () => {

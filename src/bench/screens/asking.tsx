@@ -8,7 +8,7 @@ import { Answering } from '../pieces/answering.tsx';
 import { AskWords, IronWork } from '../pieces/ask-words.tsx';
 import { AskingRoom } from '../pieces/asking-room.tsx';
 import { Expected } from '../pieces/expected.tsx';
-import { KeysRoom } from '../pieces/keys-room.tsx';
+import { KeysRoom, useWordsAndKeys } from '../pieces/keys-room.tsx';
 import { LateControls } from '../pieces/late-controls.tsx';
 import { PhotoButton } from '../pieces/photo-button.tsx';
 import { ProbeView } from '../pieces/probe-view.tsx';
@@ -44,7 +44,8 @@ export function Asking({ job, snapshot, question, say }: AskingProps) {
   const { work, typed } = snapshot.context;
   const { ask, expected, why } = question;
   const key = JSON.stringify(ask) + work.readings.length;
-  const heading = useHeadingFocus(key);
+  const there = useWordsAndKeys(key, ask.kind);
+  const heading = useHeadingFocus(there.words ? key : '');
   const words = questionWords(work.circuit, question);
   const probes = 'red' in ask;
   const lead = purposes[question.purpose];
@@ -61,40 +62,46 @@ export function Asking({ job, snapshot, question, say }: AskingProps) {
           previous={previous}
         />
         <ProbeView circuit={work.circuit} ask={ask} />
-        <h1
-          ref={heading}
-          tabIndex={-1}
-          class={words.length > longWords ? 'asking-words asking-words-long' : 'asking-words'}
-        >
-          <AskWords words={words} />
-        </h1>
-        <IronWork circuit={work.circuit} setting={ask.setting} previous={previous} />
+        {there.words && (
+          <>
+            <h1
+              ref={heading}
+              tabIndex={-1}
+              class={words.length > longWords ? 'asking-words asking-words-long' : 'asking-words'}
+            >
+              <AskWords words={words} />
+            </h1>
+            <IronWork circuit={work.circuit} setting={ask.setting} previous={previous} />
+          </>
+        )}
       </div>
     ),
-    [work.circuit, ask, previous, words, key],
+    [work.circuit, ask, previous, words, key, there.words],
   );
   return (
     <AskingRoom name="asking" kind={ask.kind} question={key}>
       <Strip job={job} snapshot={snapshot} say={say} />
       {see}
-      <div class="asking-why">
-        <p class="expected">
-          <span class="soft">{huntWords().healthy}</span>{' '}
-          <strong>
-            <Expected expected={expected} />
-          </strong>
-        </p>
-        {(lead || why) && <Why>{lead ?? why}</Why>}
-        {work.access === 'closed' && tellsLittle(question) && (
-          <p class="open-offer">
-            {huntWords().insideAReadingWouldTellMore}{' '}
-            <button type="button" class="quiet" onClick={() => say({ type: 'OPENED' })}>
-              {huntWords().itIsOpenNow}
-            </button>
+      {there.words && (
+        <div class="asking-why">
+          <p class="expected">
+            <span class="soft">{huntWords().healthy}</span>{' '}
+            <strong>
+              <Expected expected={expected} />
+            </strong>
           </p>
-        )}
-      </div>
-      <KeysRoom question={key} kind={ask.kind}>
+          {(lead || why) && <Why>{lead ?? why}</Why>}
+          {work.access === 'closed' && tellsLittle(question) && (
+            <p class="open-offer">
+              {huntWords().insideAReadingWouldTellMore}{' '}
+              <button type="button" class="quiet" onClick={() => say({ type: 'OPENED' })}>
+                {huntWords().itIsOpenNow}
+              </button>
+            </p>
+          )}
+        </div>
+      )}
+      <KeysRoom there={there.keys} kind={ask.kind}>
         {job.practice && (
           <PracticeMeter
             key={key}

@@ -9,7 +9,13 @@ import { called } from '../../words/called.ts';
 import { deskWords } from '../../words/en/desk.ts';
 import { startDrawing } from '../editor/new-draft.ts';
 import { usualMeter } from '../entry/meter-fields.tsx';
-import { carried, type ValueFault, valueRows, withValues } from '../entry/value-text.ts';
+import {
+  carried,
+  type ValueFault,
+  type ValueRow,
+  valueRows,
+  withValues,
+} from '../entry/value-text.ts';
 import { ValuesFields } from '../entry/values-fields.tsx';
 import { useGrowing } from '../growing.ts';
 import { announce } from '../pieces/announce.tsx';
@@ -19,8 +25,13 @@ import { go, hrefOf, type JobView } from '../route.ts';
 import { capital } from '../words.ts';
 import { Modifications } from './modifications.tsx';
 
-/** What is above the fold comes first: a family of wirings each, and what can be changed. */
-const PIECES = families.length + 1;
+/** Wirings that come together, below those that are above the fold. */
+const TOGETHER = 5;
+const inOrder = families.flatMap((family) =>
+  startingWirings.filter((one) => one.family === family),
+);
+/** The wirings, and what can be changed. */
+const PIECES = Math.ceil(inOrder.length / TOGETHER) + 1;
 const build = (wiring: string) => startingWirings.find(({ id }) => id === wiring)?.build();
 
 /** A job begins with the wiring that was intended; values can be set right now or later. */
@@ -34,7 +45,8 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
   const [base, setBase] = useState(() => build(wiring));
   const [changes, setChanges] = useState<readonly Change[]>([]);
   const [circuit, setCircuit] = useState(base);
-  const [rows, setRows] = useState(() => (circuit ? valueRows(circuit) : []));
+  /** Null while nobody has touched one. */
+  const [rows, setRows] = useState<readonly ValueRow[] | null>(null);
   const [faults, setFaults] = useState<readonly ValueFault[]>([]);
   const [failure, setFailure] = useState<string | null>(null);
 
@@ -44,7 +56,7 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
     setBase(next);
     setChanges([]);
     setCircuit(next);
-    setRows(next ? valueRows(next) : []);
+    setRows(null);
     setFaults([]);
   };
 
@@ -52,12 +64,12 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
     const changed = compose(from, next).circuit;
     setChanges(next);
     setCircuit(changed);
-    setRows(circuit ? carried(rows, valueRows(circuit), valueRows(changed)) : []);
+    if (rows && circuit) setRows(carried(rows, valueRows(circuit), valueRows(changed)));
   };
 
   const start = async (view: JobView) => {
     if (!circuit) return;
-    const result = await withValues(circuit, rows);
+    const result = await withValues(circuit, rows ?? []);
     if ('faults' in result) {
       setFaults(result.faults);
       announce(result.faults[0]?.sentence ?? '');
@@ -83,7 +95,7 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
 
   /** With the values typed so far; a drawing from nothing takes none of them. */
   const draw = async (from: Circuit | undefined) => {
-    const result = from ? await withValues(from, rows) : null;
+    const result = from ? await withValues(from, rows ?? []) : null;
     if (result && 'faults' in result) {
       setFaults(result.faults);
       announce(result.faults[0]?.sentence ?? '');
@@ -143,22 +155,20 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
       </label>
       <fieldset class="options">
         <legend>{deskWords().whichWiringShouldItHave}</legend>
-        {families.slice(0, pieces).map((family) => (
-          <Fragment key={family}>
-            <h2 class="options-head">{deskWords()[family]}</h2>
-            {startingWirings
-              .filter((one) => one.family === family)
-              .map(({ id, title: words }) => (
-                <label key={id}>
-                  <input
-                    type="radio"
-                    name="wiring"
-                    checked={id === wiring}
-                    onChange={() => choose(id)}
-                  />
-                  {capital(called(words))}
-                </label>
-              ))}
+        {inOrder.slice(0, TOGETHER * pieces).map(({ id, title: words, family }, at) => (
+          <Fragment key={id}>
+            {family !== inOrder[at - 1]?.family && (
+              <h2 class="options-head">{deskWords()[family]}</h2>
+            )}
+            <label>
+              <input
+                type="radio"
+                name="wiring"
+                checked={id === wiring}
+                onChange={() => choose(id)}
+              />
+              {capital(called(words))}
+            </label>
           </Fragment>
         ))}
       </fieldset>
@@ -170,7 +180,7 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
           {deskWords().drawItYourself}
         </button>
       </p>
-      {base && pieces > families.length && (
+      {base && pieces === PIECES && (
         <Modifications
           key={wiring}
           base={base}
@@ -182,7 +192,9 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
       <details onToggle={({ currentTarget }) => setUnfolded(currentTarget.open)}>
         <summary>{deskWords().valuesOfItsParts}</summary>
         <p class="soft">{deskWords().usualValuesStandHereSetRight}</p>
-        {unfolded && <ValuesFields rows={rows} faults={faults} onRows={setRows} />}
+        {unfolded && circuit && (
+          <ValuesFields rows={rows ?? valueRows(circuit)} faults={faults} onRows={setRows} />
+        )}
       </details>
     </Screen>
   );

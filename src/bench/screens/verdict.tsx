@@ -3,6 +3,7 @@ import type { Assessment, Verdict as Found, ReadingReport } from '../../diagnosi
 import { checkUnderWay, type Work } from '../../flows/index.ts';
 import { huntWords } from '../../words/en/hunt.ts';
 import { PlaceDrawing } from '../drawings/index.ts';
+import { useGrowing } from '../growing.ts';
 import type { Say } from '../hunt-actor.ts';
 import { Screen } from '../pieces/screen.tsx';
 import { Steps } from '../pieces/steps.tsx';
@@ -37,6 +38,8 @@ export function Verdict(props: VerdictProps) {
   const mendable = verdict.repairs.length > 0;
   // A repair was made, and nothing read since is off.
   const isMended = unseen && work.repairs.length > 0;
+  // What was found comes first, then where it is, then why.
+  const pieces = useGrowing(3);
   const canOpen = work.access === 'closed' && verdict.kind !== 'healthy';
   return (
     <Screen
@@ -101,14 +104,26 @@ export function Verdict(props: VerdictProps) {
           <span class="note">{huntWords().whatWasReadAlreadyCounts}</span>
         </a>
       )}
-      {places.length > 0 && (
+      {pieces > 1 && places.length > 0 && (
         <div class="place-drawing">
           <PlaceDrawing circuit={work.circuit} sites={places} lie={preferences.value} />
         </div>
       )}
-      <a class="alone" href={map}>
-        {huntWords().seeItOnTheWiring}
-      </a>
+      {pieces > 1 && (
+        <a class="alone" href={map}>
+          {huntWords().seeItOnTheWiring}
+        </a>
+      )}
+      {pieces > 2 && <Why {...props} />}
+    </Screen>
+  );
+}
+
+/** What else is to be said of a verdict, and the readings that it stands on. */
+function Why({ work, assessment, verdict }: VerdictProps) {
+  const several = verdict.kind === 'cannot-tell-apart';
+  return (
+    <>
       {several && verdict.split && <p>{verdict.split}</p>}
       {verdict.kind === 'outside' && <Outside assessment={assessment} verdict={verdict} />}
       {verdict.kind === 'healthy' && (
@@ -133,7 +148,7 @@ export function Verdict(props: VerdictProps) {
         reports={reportsOf(assessment, verdict.against)}
         title={huntWords().whatSpeaksAgainstIt}
       />
-    </Screen>
+    </>
   );
 }
 
