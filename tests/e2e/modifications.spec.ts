@@ -96,3 +96,25 @@ test('another starting wiring starts unchanged, and what can never go there cann
   await expect(phase.getByLabel('Neck pickup')).toBeDisabled();
   await expect(phase).toContainText('give that metal a ground wire of its own first');
 });
+
+test('a left-handed guitar is told in one tap, whatever wiring is chosen after it', async ({
+  page,
+  app,
+}) => {
+  await page.goto(app.address);
+  await page.getByRole('link', { name: /something is wrong/i }).click();
+  await page.getByLabel(/It is left-handed/).check();
+  await page.getByLabel(/three single coils.*two tones/i).check();
+  await expect(page.getByText(/, with left-handed pots\.$/)).toBeVisible();
+  await button(page, 'Start').click();
+  await button(page, 'Not tried yet').click();
+  await readCautions(page);
+  const { circuit } = await storedJob(page);
+  const pots = circuit.parts.filter((part) => part.kind === 'pot');
+  expect(pots).toHaveLength(3);
+  expect(pots.every(({ leftHanded }) => leftHanded)).toBe(true);
+  // The controls lie mirrored: the cable first, the selector last.
+  const controls = page.getByRole('list', { name: 'Controls as they must stand' });
+  await expect(controls.getByRole('listitem').first()).toContainText('cable');
+  await expect(controls.getByRole('listitem').last()).toContainText('selector');
+});

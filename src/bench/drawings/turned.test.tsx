@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { startingWirings } from '../../circuit/catalog/index.ts';
+import { leftHandedPots } from '../../circuit/catalog/modifications/left-handed-pots.ts';
 import { twoHumbuckersFourKnobs } from '../../circuit/catalog/two-humbuckers-four-knobs.ts';
 import { restingSetting } from '../../circuit/setting.ts';
 import type { Ask } from '../../readings/reading.ts';
@@ -72,6 +73,25 @@ describe('a left-handed guitar', () => {
     expect(keys()[0]).toHaveLength(2);
     expect(keys(leftHanded)[0]).toEqual([...keys()[0]!].reverse());
     expect(keys({ turned: true, leftHanded: true })).toEqual(keys());
+  });
+
+  it('has its pots counted 3 2 1 from the back where 10 is fully counter-clockwise, too, and the hot lead on the other end', () => {
+    const [every] = leftHandedPots.applies(circuit);
+    const mirrored = leftHandedPots.apply(circuit, every!, {});
+    for (const lie of [leftHanded, { turned: true, leftHanded: true }]) {
+      const [panel] = sceneOf(mirrored, pot, lie).flat();
+      const at = (lug: string) => panel!.portrait.spots.get(`neckVolume.${lug}`)!.at;
+      const sign = lie.turned ? -1 : 1;
+      expect(sign * (at('2').x - at('3').x)).toBeGreaterThan(0);
+      expect(sign * (at('1').x - at('2').x)).toBeGreaterThan(0);
+    }
+    expect(words({ ...pot, setting: restingSetting(mirrored) }, leftHanded)).toContain(
+      'lugs down: 3\u00a02\u00a01',
+    );
+    const ends = (guitar: typeof circuit, lug: string) =>
+      guitar.leads.filter(({ from, to }) => [from, to].includes(lug)).map(({ id }) => id);
+    expect(ends(mirrored, 'neckVolume.1')).toEqual(ends(circuit, 'neckVolume.3'));
+    expect(ends(mirrored, 'neckVolume.3')).toEqual(ends(circuit, 'neckVolume.1'));
   });
 
   it('has the same pots: their lugs are counted as on any guitar', () => {

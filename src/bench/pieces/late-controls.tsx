@@ -1,6 +1,6 @@
 import type { Circuit, Setting } from '../../circuit/circuit.ts';
 import { ControlsStrip } from '../drawings/index.ts';
-import { preferences } from '../preferences.ts';
+import { lieOf } from '../lie.ts';
 import { useAfterPaint } from './after-paint.ts';
 
 interface LateControlsProps {
@@ -19,7 +19,7 @@ export function LateControls({ question, circuit, setting, previous }: LateContr
       circuit={circuit}
       setting={setting}
       previous={previous}
-      leftHanded={preferences.value.leftHanded}
+      leftHanded={lieOf(circuit).leftHanded}
     />
   );
 }

@@ -2,6 +2,7 @@ import type { Circuit } from '../../circuit/circuit.ts';
 import type { Ask } from '../../readings/reading.ts';
 import { pieceWords } from '../../words/en/pieces.ts';
 import { SceneDrawing, sceneInSteps } from '../drawings/index.ts';
+import { lieOf } from '../lie.ts';
 import { prefer, preferences } from '../preferences.ts';
 import { useAside } from './after-paint.ts';
 import { announce } from './announce.tsx';
@@ -9,7 +10,7 @@ import { announce } from './announce.tsx';
 /** Where the probes go, as the guitar lies on the bench, and a key that turns the drawing round. */
 export function ProbeView({ circuit, ask }: { circuit: Circuit; ask: Ask }) {
   const { turned } = preferences.value;
-  const lie = preferences.value;
+  const lie = lieOf(circuit);
   const rows = useAside(
     JSON.stringify(ask),
     `${turned} ${lie.leftHanded}`,

@@ -12,6 +12,7 @@ import { called } from '../../words/called.ts';
 import { cardWords } from '../../words/en/card.ts';
 import { cellWords, heardWords, standWords } from '../card-words.ts';
 import { ControlsStrip } from '../drawings/index.ts';
+import { lieOf } from '../lie.ts';
 import { AskWords, IronWork } from '../pieces/ask-words.tsx';
 import { Expected } from '../pieces/expected.tsx';
 import { Mark } from '../pieces/mark.tsx';
@@ -265,7 +266,12 @@ function Panel({
   );
   return (
     <div class="card-how" ref={panel}>
-      <ControlsStrip circuit={circuit} setting={ask.setting} previous={null} />
+      <ControlsStrip
+        circuit={circuit}
+        setting={ask.setting}
+        previous={null}
+        leftHanded={lieOf(circuit).leftHanded}
+      />
       <IronWork circuit={circuit} setting={ask.setting} previous={null} />
       <p>{act}</p>
       <p>

@@ -2,6 +2,7 @@ import { Fragment } from 'preact';
 import { useState } from 'preact/hooks';
 import { families, startingWirings } from '../../circuit/catalog/index.ts';
 import { type Change, compose } from '../../circuit/catalog/modifications/compose.ts';
+import { leftHandedPots } from '../../circuit/catalog/modifications/left-handed-pots.ts';
 import type { Circuit } from '../../circuit/circuit.ts';
 import type { Access } from '../../diagnosis/assessment.ts';
 import { begunJob } from '../../notebook/begun-job.ts';
@@ -34,6 +35,12 @@ const inOrder = families.flatMap((family) =>
 const PIECES = Math.ceil(inOrder.length / TOGETHER) + 1;
 const build = (wiring: string) => startingWirings.find(({ id }) => id === wiring)?.build();
 
+/** Every pot of the other hand; nothing on a guitar without pots. */
+const mirroredBy = (circuit: Circuit): readonly Change[] =>
+  leftHandedPots
+    .applies(circuit)
+    .map((place) => ({ modification: leftHandedPots, place, chosen: {} }));
+
 /** A job begins with the wiring that was intended; values can be set right now or later. */
 export function NewJob({ view = 'hunt' }: { view?: JobView }) {
   const ports = usePorts();
@@ -50,12 +57,17 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
   const [faults, setFaults] = useState<readonly ValueFault[]>([]);
   const [failure, setFailure] = useState<string | null>(null);
 
+  const leftHanded = changes.some(({ modification }) => modification === leftHandedPots);
+
   const choose = (id: string) => {
     const next = build(id);
+    // Which hand it is for does not hang on the wiring.
+    const kept = next && leftHanded ? mirroredBy(next) : [];
+    const changed = next && compose(next, kept).circuit;
     setWiring(id);
     setBase(next);
-    setChanges([]);
-    setCircuit(next);
+    setChanges(kept);
+    setCircuit(changed);
     setRows(null);
     setFaults([]);
   };
@@ -153,6 +165,21 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
         />
         {deskWords().itIsOpenAlready}
       </label>
+      {base && mirroredBy(base).length > 0 && (
+        <label class="tick">
+          <input
+            type="checkbox"
+            checked={leftHanded}
+            onChange={({ currentTarget }) =>
+              change(base, [
+                ...changes.filter(({ modification }) => modification !== leftHandedPots),
+                ...(currentTarget.checked ? mirroredBy(base) : []),
+              ])
+            }
+          />
+          {deskWords().itIsLeftHanded}
+        </label>
+      )}
       <fieldset class="options">
         <legend>{deskWords().whichWiringShouldItHave}</legend>
         {inOrder.slice(0, TOGETHER * pieces).map(({ id, title: words, family }, at) => (

@@ -12,6 +12,7 @@ import { ControlsStrip } from '../drawings/index.ts';
 import { choicesFor } from '../entry/choices.tsx';
 import { ControlsFields } from '../entry/controls-fields.tsx';
 import type { Say } from '../hunt-actor.ts';
+import { lieOf } from '../lie.ts';
 import { announce } from '../pieces/announce.tsx';
 import { Expected } from '../pieces/expected.tsx';
 import { Mark } from '../pieces/mark.tsx';
@@ -57,7 +58,12 @@ export function PlacePanel(props: PlacePanelProps) {
       )}
       {asks.ohms.length > 0 && (
         <>
-          <ControlsStrip circuit={circuit} setting={setting} previous={null} />
+          <ControlsStrip
+            circuit={circuit}
+            setting={setting}
+            previous={null}
+            leftHanded={lieOf(circuit).leftHanded}
+          />
           <details>
             <summary>{huntWords().controlsStandOtherwise}</summary>
             <ControlsFields

@@ -5,10 +5,10 @@ import { huntWords } from '../../words/en/hunt.ts';
 import { PlaceDrawing } from '../drawings/index.ts';
 import { useGrowing } from '../growing.ts';
 import type { Say } from '../hunt-actor.ts';
+import { lieOf } from '../lie.ts';
 import { Screen } from '../pieces/screen.tsx';
 import { Steps } from '../pieces/steps.tsx';
 import { Suspects } from '../pieces/suspects.tsx';
-import { preferences } from '../preferences.ts';
 import { percent, sureness } from '../words.ts';
 import { Grounds } from './grounds.tsx';
 
@@ -106,7 +106,7 @@ export function Verdict(props: VerdictProps) {
       )}
       {pieces > 1 && places.length > 0 && (
         <div class="place-drawing">
-          <PlaceDrawing circuit={work.circuit} sites={places} lie={preferences.value} />
+          <PlaceDrawing circuit={work.circuit} sites={places} lie={lieOf(work.circuit)} />
         </div>
       )}
       {pieces > 1 && (

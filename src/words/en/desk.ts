@@ -50,6 +50,7 @@ const desk = {
   start: 'Start',
   yourNameForTheGuitar: 'Your name for the guitar',
   itIsOpenAlready: 'It is open already',
+  itIsLeftHanded: 'It is left-handed: 10 is fully counter-clockwise',
   twoPickups: 'Two pickups',
   threePickups: 'Three pickups',
   onePickup: 'One pickup',
@@ -111,7 +112,7 @@ const desk = {
   turnTheDrawingsRoundMyGuitar: 'Turn the drawings round: my guitar lies the other way',
   aLeftHandedGuitarWhatLies: 'A left-handed guitar: what lies on the left lies on the right',
   potsSwitchesAndJackAreDrawn:
-    'Pots, switches and jack are drawn the same for both hands: they are the same parts, and their lugs are counted alike. Pots that count the other way are ticked under “What was changed on it?”.',
+    'Pots, switches and jack are drawn the same for both hands: they are the same parts, and their lugs are counted alike. Pots that count the other way are ticked where a job begins, and mirror the drawings of that guitar by themselves.',
   presentCopy: (present: string) => `${present} (copy)`,
   allJobsOnThisGuitar: 'All jobs on this guitar',
   copyThisJob: 'Copy this job',

@@ -51,6 +51,7 @@ export const desk: ReturnType<typeof English> = {
   start: 'Starten',
   yourNameForTheGuitar: 'Jouw naam voor de gitaar',
   itIsOpenAlready: 'Hij is al open',
+  itIsLeftHanded: 'Hij is linkshandig: 10 is helemaal tegen de klok in',
   twoPickups: 'Twee elementen',
   threePickups: 'Drie elementen',
   onePickup: 'Eén element',
@@ -114,7 +115,7 @@ export const desk: ReturnType<typeof English> = {
   turnTheDrawingsRoundMyGuitar: 'Draai de tekeningen om: mijn gitaar ligt andersom',
   aLeftHandedGuitarWhatLies: 'Een linkshandige gitaar: wat links ligt, ligt rechts',
   potsSwitchesAndJackAreDrawn:
-    'Potmeters, schakelaars en jack worden voor beide handen gelijk getekend: het zijn dezelfde onderdelen, en hun lippen worden gelijk geteld. Potmeters die andersom tellen, vink je aan onder “Wat is eraan veranderd?”.',
+    'Potmeters, schakelaars en jack worden voor beide handen gelijk getekend: het zijn dezelfde onderdelen, en hun lippen worden gelijk geteld. Potmeters die andersom tellen, vink je aan waar een klus begint; de tekeningen van die gitaar zijn dan vanzelf gespiegeld.',
   presentCopy: (present) => `${present} (kopie)`,
   allJobsOnThisGuitar: 'Alle klussen aan deze gitaar',
   copyThisJob: 'Deze klus kopiëren',
