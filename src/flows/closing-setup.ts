@@ -25,8 +25,8 @@ export const check = setup({
     input: {} as { readonly work: Work },
   },
   actors: {
-    check: fromPromise<Closing, ClosingEvidence>(unprovided('closing check', 'check')),
-    save: fromPromise<Work, Work>(unprovided('closing check', 'save')),
+    check: fromPromise<Closing, ClosingEvidence>(unprovided('check', 'check')),
+    save: fromPromise<Work, Work>(unprovided('check', 'save')),
   },
   guards: {
     noneUnderWay: ({ context }) => checkUnderWay(context.work) === null,
