@@ -82,6 +82,8 @@ export const learnedBy = (
  * leaves so much of the readings unexplained, in nats: ten thousand to one, which a sound reading or two in a hundred entered wrong do not make.
  */
 const UNEXPLAINED = 9;
+/** The same where it explains one reading by nothing but a slip. */
+const SLIPPED = -6;
 
 /** What is believed after these readings, in whatever order they came. */
 export const believe = (
@@ -125,7 +127,8 @@ export function* believing(
     const pairs = pairsOf(scorer, singles, scores, readings.length);
     yield* add(pairs.likely);
     const listed = logSum(scores.filter((_, at) => isListed(singles[at] as Hypothesis)));
-    if (pairs.unexplained > UNEXPLAINED || listed < logSum([...logs, other]) - Math.LN2) {
+    const isOdd = pairs.unexplained > UNEXPLAINED || pairs.worst < SLIPPED;
+    if (isOdd || listed < logSum([...logs, other]) - Math.LN2) {
       const known = new Set(pairs.likely.map(({ index }) => index));
       const rival = logs.reduce((x, value, at) => (value > (logs[x] as number) ? at : x), 0);
       const more = yield* pairs.joint(hypotheses[rival] as Hypothesis);

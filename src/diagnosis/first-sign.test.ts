@@ -5,7 +5,7 @@ import { ohms } from '../circuit/units.ts';
 import type { Prediction } from '../readings/prediction.ts';
 import type { Reading } from '../readings/reading.ts';
 import { assess } from './assess.ts';
-import { agreement, clarity } from './first-sign.ts';
+import { agreement, clarity, hasSign } from './first-sign.ts';
 
 const tap = (plus: number, minus: number): Prediction => ({
   type: 'choice',
@@ -28,6 +28,17 @@ describe('two signs together', () => {
   it('tell which of the two shows none', () => {
     expect(agreement(tap(0, 0), tap(1, 0))).toMatchObject({ chances: { 'none|sign': 1 } });
     expect(clarity(tap(0.9, 0.05))).toBeCloseTo(0.95, 12);
+  });
+});
+
+describe('a sign that has not shown', () => {
+  const swings = (swing: 'plus' | 'nothing') => [
+    { seen: { kind: 'tap', swing } } as unknown as Reading,
+  ];
+  it('leaves the next one the first', () => {
+    expect(hasSign(swings('plus'), 'tap')).toBe(true);
+    expect(hasSign(swings('plus'), 'pole')).toBe(false);
+    expect(hasSign(swings('nothing'), 'tap')).toBe(false);
   });
 });
 

@@ -1,5 +1,5 @@
 import type { Prediction } from '../readings/prediction.ts';
-import type { Ask, AskOf } from '../readings/reading.ts';
+import type { Ask, AskOf, Reading } from '../readings/reading.ts';
 
 /** Readings of a sign whose start nobody knows: a first one tells nothing by itself, what counts is whether a second one agrees. */
 export type SignAsk = AskOf<'tap'> | AskOf<'pole'>;
@@ -29,6 +29,14 @@ export function secondSigns(
 }
 
 const NO_SIGN: ReadonlySet<string> = new Set(['nothing', 'none']);
+
+/** Whether a sign has shown: until then the next one is a first one, however often nothing was seen. */
+export const hasSign = (readings: readonly Reading[], kind: SignAsk['kind']): boolean =>
+  readings.some(
+    ({ seen }) =>
+      (seen.kind === 'tap' && kind === 'tap' && !NO_SIGN.has(seen.swing)) ||
+      (seen.kind === 'pole' && kind === 'pole' && !NO_SIGN.has(seen.pole)),
+  );
 
 /** Chance that such a reading shows a sign at all. */
 export const clarity = (prediction: Prediction | undefined): number =>

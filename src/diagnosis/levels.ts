@@ -4,6 +4,8 @@ import { backward, cholesky, forward, logNormal, logSum } from './gauss.ts';
 export interface Levels {
   /** Residual of each reading: seen minus mean. */
   readonly residuals: Float64Array;
+  /** ln of the ohms foretold for each reading, minus infinity where it is none of ohms; where left out, no fingers are thought of. */
+  readonly foretold?: Float64Array;
   /** Slopes of each reading on the unknowns. */
   readonly slopes: readonly Float64Array[];
   readonly noises: Float64Array;
@@ -13,6 +15,18 @@ export interface Levels {
 
 /** Share of entered figures that are wrong: k for M, a decade, a neighbouring lug, a wrong position. */
 export const SLIP = 0.03;
+/**
+ * Chance of a finger on each tip during a reading, and what a body then puts beside it, in ln ohm: 0.2 to 40 megohm, evenly
+ * (common practice, no source).
+ */
+export const FINGERS = 0.02;
+export const FINGER_RANGE: readonly [number, number] = [Math.log(2e5), Math.log(4e7)];
+const BODIES = Array.from({ length: 12 }, (_, at) => {
+  const [low, high] = FINGER_RANGE;
+  return low + ((at + 0.5) / 12) * (high - low);
+});
+/** Below this, in ln ohm, a body beside the reading moves it by no more than parts differ. */
+const FELT = Math.log(2e4);
 /** A slip anywhere on the meter's range: about 18 nats from tenths of an ohm to tens of megohms. */
 const ANYWHERE = Math.log(1 / 18);
 
@@ -46,9 +60,21 @@ function logSlip(residual: number, variance: number): number {
   ]);
 }
 
+/** Fingers on both tips: the body beside what should have been shown, each of its sizes as likely; `mean` is ln of what should have been. */
+function logFingers(residual: number, variance: number, mean: number): number {
+  // A body only takes away.
+  if (residual > 4 * Math.sqrt(variance)) return Number.NEGATIVE_INFINITY;
+  return (
+    logSum(
+      BODIES.map((body) => logNormal(residual + Math.log1p(Math.exp(mean - body)), variance)),
+    ) - Math.log(BODIES.length)
+  );
+}
+
 /**
- * ln of the joint density of all level readings. Readings share the unknowns; up to two of them may be slips, whichever they are,
- * so the answer does not depend on their order. A reading that slips is scored against what the others predict for it.
+ * ln of the joint density of all level readings. Readings share the unknowns; up to two of them may be slips, or taken
+ * with fingers on the tips, whichever they are, so the answer does not depend on their order. Such a reading is scored against what the
+ * others predict for it.
  */
 export function logLevels(levels: Levels): number {
   const n = levels.residuals.length;
@@ -61,22 +87,30 @@ export function logLevels(levels: Levels): number {
   for (let i = 0; i < n; i += 1)
     all +=
       -0.5 * ((half[i] as number) ** 2 + Math.log(2 * Math.PI)) - Math.log(l[i * n + i] as number);
-  const keep = Math.log(1 - SLIP);
-  const slip = Math.log(SLIP);
+  const { foretold } = levels;
+  const isHigh = (i: number): boolean => foretold !== undefined && (foretold[i] as number) > FELT;
+  /** ln of the chance that a reading is sound, and of what it shows where it is not. */
+  const sound = Float64Array.from(r, (_, i) => Math.log(isHigh(i) ? 1 - SLIP - FINGERS : 1 - SLIP));
+  const unsound = (i: number, residual: number, variance: number): number => {
+    const slipped = Math.log(SLIP) + logSlip(residual, variance);
+    if (!foretold || !isHigh(i)) return slipped;
+    const mean = (foretold[i] as number) + (r[i] as number) - residual;
+    return logSum([slipped, Math.log(FINGERS) + logFingers(residual, variance, mean)]);
+  };
+  const keep = sound.reduce((sum, one) => sum + one, 0);
   if (n === 1) {
     const variance = (l[0] as number) ** 2;
-    return logSum([keep + all, slip + logSlip(r[0] as number, variance)]);
+    return logSum([keep + all, unsound(0, r[0] as number, variance)]);
   }
   // Precision matrix p and p r give every leave-some-out density in closed form.
   const p = precision(l, n);
   const pr = backward(l, n, half);
-  const terms = [n * keep + all];
-  const alone = new Float64Array(n);
+  const terms = [keep + all];
   for (let i = 0; i < n; i += 1) {
     const variance = 1 / (p[i * n + i] as number);
     const residual = (pr[i] as number) * variance;
-    alone[i] = logSlip(residual, variance);
-    terms.push((n - 1) * keep + slip + all - logNormal(residual, variance) + (alone[i] as number));
+    const rest = keep - (sound[i] as number);
+    terms.push(rest + all - logNormal(residual, variance) + unsound(i, residual, variance));
   }
   // Two slips are only weighed where the readings do not agree as they stand.
   let quadratic = 0;
@@ -92,7 +126,8 @@ export function logLevels(levels: Levels): number {
         const rj = (a * (pr[j] as number) - b * (pr[i] as number)) / det;
         const joint = a * ri * ri + 2 * b * ri * rj + d * rj * rj;
         const both = -0.5 * joint - Math.log(2 * Math.PI) + 0.5 * Math.log(det);
-        terms.push((n - 2) * keep + 2 * slip + all - both + logSlip(ri, vi) + logSlip(rj, vj));
+        const rest = keep - (sound[i] as number) - (sound[j] as number);
+        terms.push(rest + all - both + unsound(i, ri, vi) + unsound(j, rj, vj));
       }
   return logSum(terms);
 }

@@ -68,3 +68,33 @@ describe('solder at one end of a wire or at the other', () => {
     expect(readings.some(({ ask }) => ask.setting.lifted.length > 0)).toBe(true);
   });
 });
+
+// Two resistances beside each other read as one (textbook): a coil with turns shorted, or a sound one beside a path that nobody drew.
+describe('a path beside a coil', () => {
+  const bench = new Bench('two-humbuckers-shared-controls');
+  const { layout } = bench.predictor;
+  it('is told from shorted turns by the coil with its lead off', () => {
+    const coil = layout.parts.get('bridgeSlug');
+    if (coil?.kind !== 'coil') throw new Error('no coil');
+    const shorted = { op: 'scale', part: 'bridgeSlug', factor: 0.6 } as const;
+    const beside = ohms((coil.ohms.nominal * 0.6) / 0.4);
+    const path = { op: 'bridge', a: 'selector.B', b: 'bridgeLink.joint', ohms: beside } as const;
+    const read = (
+      setting: ReturnType<Bench['at']>,
+      red: string,
+      edit: typeof shorted | typeof path,
+    ) =>
+      new View(layout, setting, [edit]).dc.resistance(
+        nodeAt(layout, red),
+        nodeAt(layout, 'jack.sleeve'),
+      );
+    const rest = bench.at('bridge');
+    expect(read(rest, 'selector.B', shorted)).toBeCloseTo(read(rest, 'selector.B', path), 3);
+    const ratios = liftsOf(layout).map((ask) => {
+      if (ask.kind !== 'ohms') return 1;
+      const [one, other] = [shorted, path].map((edit) => read(ask.setting, ask.red, edit));
+      return one === other ? 1 : Math.abs(Math.log((one as number) / (other as number)));
+    });
+    expect(Math.max(...ratios)).toBeGreaterThan(0.15);
+  });
+});

@@ -7,15 +7,16 @@ import type { Ask } from '../readings/reading.ts';
 import type { Group } from './groups.ts';
 
 /**
- * Each wire of the cavity with one end unsoldered, and the two sides of that joint read by themselves. Solder between two lugs of one
- * part reads as it does between two lugs wired to them: only where the wire is off do the ohms say on which side it is.
+ * Each wire and pickup lead of the cavity with one end unsoldered, and the two sides of that joint read by themselves. Solder between
+ * two lugs of one part reads as it does between two lugs wired to them, and a path beside a coil as a coil with turns shorted: only
+ * where the wire is off do the ohms say on which side it is.
  */
 export function liftsOf(layout: Layout): readonly Ask[] {
   const { tip, sleeve } = jackOf(layout);
   const rest = restingSetting(layout.circuit);
   const within = (node: NodeName) => ['outside', 'cavity'].includes(reachOf(layout, node));
   return layout.circuit.leads.flatMap((lead): Ask[] => {
-    if (lead.kind !== 'wire') return [];
+    if (lead.kind !== 'wire' && lead.kind !== 'pickup') return [];
     const end = (['to', 'from'] as const).find(
       (one) => within(lead[one]) && within(`${lead.id}@${one}`),
     );

@@ -106,6 +106,23 @@ describe('a figure', () => {
     expect(score([level(7000), shown(7)])).toBeGreaterThan(score([level(7000), shown(30)]) + 0.5);
   });
 
+  // A body of 0.6 megohm beside 257 kohm shows 175 kohm; beside 700 ohm it shows 699 (parallel resistors, textbook).
+  it('of hundreds of kilohms too low by a body beside it is taken for fingers, never one too high', () => {
+    const at = (value: number) => score([level(257_000), shown(value)]);
+    const byFingers = 1 / (1 / 257_000 + 1 / 600_000);
+    expect(at(byFingers)).toBeGreaterThan(at(257_000 ** 2 / byFingers) + 1);
+    const low = (value: number) => score([level(700), shown(value)]);
+    expect(low(700 * (byFingers / 257_000))).toBeCloseTo(low(257_000 * (700 / byFingers)), 6);
+  });
+
+  it('of megohms is a density: over the range it sums to 1', () => {
+    let sum = 0;
+    for (let y = Math.log(0.01); y < Math.log(1e11); y += 0.01)
+      sum += 0.01 * Math.exp(score([level(1e6), { type: 'level', value: y }]));
+    // A slip anywhere is spread over 18 nats; this sum goes over 30, a third of SLIP more.
+    expect(sum).toBeCloseTo(1 + (0.03 / 2) * ((Math.log(1e11) - Math.log(0.01)) / 18 - 1), 2);
+  });
+
   it('that was not entered says nothing', () => {
     expect(score([level(7000), undefined])).toBeCloseTo(0, 12);
   });

@@ -1,13 +1,11 @@
 import type { Observation, Prediction } from '../readings/prediction.ts';
 import { logSum } from './gauss.ts';
-import { type Levels, logLevels } from './levels.ts';
+import { FINGER_RANGE, FINGERS, type Levels, logLevels } from './levels.ts';
 
 /** Chance that a reading that should show a figure is entered as over-range (a probe that missed its lug). */
 const MISSED = 0.012;
-/** Chance that a reading that should be over-range shows a figure: fingers or leakage above 200 k, rarely less. */
-const FINGERS = 0.02;
+/** Chance that a reading that should be over-range shows a figure below what fingers or leakage make of it. */
 const STRAY = 0.004;
-const FINGER_RANGE: readonly [number, number] = [Math.log(2e5), Math.log(4e7)];
 
 /** Thresholds of continuity testers, ohm (20 to 150; the meters of the trade vary), equally likely. */
 export const THRESHOLDS = [20, 30, 45, 65, 95, 140];
@@ -25,6 +23,7 @@ export interface Scored {
 /** Splits the scored readings of a hypothesis into level readings and the rest. */
 export function levelsOf(scored: readonly Scored[], deviations: Float64Array): Levels {
   const residuals: number[] = [];
+  const foretold: number[] = [];
   const slopes: Float64Array[] = [];
   const noises: number[] = [];
   for (const { predictions, observations } of scored)
@@ -32,11 +31,13 @@ export function levelsOf(scored: readonly Scored[], deviations: Float64Array): L
       const seen = observations[at];
       if (prediction.type !== 'level' || seen?.type !== 'level') return;
       residuals.push(seen.value - prediction.mean);
+      foretold.push(Math.log(prediction.ohms));
       slopes.push(prediction.slopes);
       noises.push(prediction.noise);
     });
   return {
     residuals: Float64Array.from(residuals),
+    foretold: Float64Array.from(foretold),
     slopes,
     noises: Float64Array.from(noises),
     deviations,

@@ -3,7 +3,7 @@ import type { Ask, Reading } from '../readings/reading.ts';
 import { askKey } from './ask-key.ts';
 import { learnedBy, scoredBy, type Weighed } from './belief.ts';
 import { effortOf } from './effort.ts';
-import { agreement, clarity, type SignAsk, secondSigns } from './first-sign.ts';
+import { agreement, clarity, hasSign, type SignAsk, secondSigns } from './first-sign.ts';
 import { logSum } from './gauss.ts';
 import type { Group } from './groups.ts';
 import type { Learned } from './levels.ts';
@@ -63,8 +63,8 @@ export function* rankReadings(
   const panel = panelOf(groups, PANEL);
   const entropy = entropyOf(massOf(panel, groups.length));
   if (entropy < 1e-6) return [];
-  const tapped = readings.some((reading) => reading.seen.kind === 'tap');
-  const poled = readings.some((reading) => reading.seen.kind === 'pole');
+  const tapped = hasSign(readings, 'tap');
+  const poled = hasSign(readings, 'pole');
   const scored = (
     ask: Ask,
     foreseen: readonly Foreseen[],

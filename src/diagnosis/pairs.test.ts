@@ -56,3 +56,29 @@ describe('two faults that show together what neither shows alone', () => {
     expect(weighed[0]?.hypothesis.faults.length).toBe(1);
   });
 });
+
+describe('a fault that shows in no reading by itself', () => {
+  const bench = new Bench('humbucker-single-humbucker');
+  // Where the split is broken, the middle pickup's lead on its switch half makes it show as a pickup in series.
+  const faults = ['exchange:selector.A2~selector.B2', 'open:splitGround@to'];
+  const edits = faults.flatMap((id) => bench.hypothesis(id).edits);
+
+  it('is put beside those that explain most', () => {
+    const heard = ['1', '2', '3', '4', '5'].map((position) =>
+      bench.answer(edits, { kind: 'listen', setting: { ...bench.at(position), plug: 'in' } }),
+    );
+    const { weighed } = believe(bench.predictor, bench.singles, [
+      ...heard,
+      bench.true(edits, bench.at('4')),
+      bench.true(edits, bench.at('5')),
+      bench.true(edits, bench.at('1'), 'middleHot@to', 'jack.sleeve'),
+      bench.true(edits, bench.at('2'), 'selector.A2', 'jack.sleeve'),
+      bench.true(edits, bench.at('2'), 'selector.A2', 'jack.tip'),
+      bench.true(edits, bench.at('1'), 'selector.A2', 'jack.tip'),
+    ]);
+    const found = weighed.find(({ hypothesis }) =>
+      faults.every((id) => hypothesis.faults.some((one) => one.id === id)),
+    );
+    expect(found?.probability ?? 0).toBeGreaterThan((weighed[0]?.probability as number) / 100);
+  });
+});

@@ -41,6 +41,15 @@ function partnersOf(
 export const isListed = ({ faults }: Hypothesis): boolean =>
   faults.length < 2 && !UNPAIRED.has(faults[0]?.family ?? '');
 
+/** A fault in one of its sizes: the first in a list. */
+function isFirstOfFault<T>(of: (one: T) => Hypothesis): (one: T) => boolean {
+  const met = new Set<string | undefined>();
+  return (one) => {
+    const id = of(one).faults[0]?.id;
+    return !met.has(id) && met.add(id) !== undefined;
+  };
+}
+
 /** Largest first; what differs by rounding alone is equal, so that the order of the readings does not matter. */
 const falling = (one: number, other: number): number =>
   Math.round(1e7 * other) - Math.round(1e7 * one);
@@ -90,6 +99,10 @@ const GRANTED = 2;
 /** Pairs that come out so much below the best explanation known, in nats, are dropped. */
 const BELOW = 6;
 
+/** The same for a fault that shows in no reading by itself: how many of the best partners it is put beside, and how many such faults, each in one size. */
+const HIDING = 40;
+const HIDDEN = 120;
+
 export interface Pairs {
   /**
    * Pairs that may explain together what neither does alone: each fault is scored reading by reading, and a pair is ranked as if every
@@ -99,10 +112,14 @@ export interface Pairs {
   readonly likely: readonly Hypothesis[];
   /** How much worse the readings are explained by the likeliest single fault of the list than each by the one that does it best, nats. */
   readonly unexplained: number;
+  /** How badly that fault explains the one reading that it explains worst: ln of its likelihood. */
+  readonly worst: number;
   /**
    * Pairs that show together what neither shows alone: two paths in parallel, each cut, or one fault that hides another. A reading
    * that neither explains is first taken for explained; then the pair's own guitar is solved for those readings, the one most taken for
    * granted first, until the pair is out of the running against `rival`, the best explanation known, with each reading by itself.
+   * Faults that show in no reading by themselves, as a broken wire behind a switch that another fault has led elsewhere, are put
+   * beside those that explain most.
    */
   joint(rival: Hypothesis): Rests<readonly Hypothesis[]>;
 }
@@ -132,10 +149,20 @@ export function pairsOf(
       PAIRS,
     ).map((one) => both(one, singles.length)),
     unexplained: best.reduce((sum, value) => sum + value, 0) - explained,
+    worst: Math.min(0, ...apartOf(scorer, lead, count)),
     joint: (rival) => {
       const known = apartOf(scorer, rival, count).reduce((sum, value) => sum + value, 0);
       const few = partners.slice(0, MORE_PARTNERS);
-      return jointOf(scorer, few, best, singles.length, rival.logPrior + known);
+      const shown = new Set(partners.map(({ hypothesis }) => hypothesis));
+      const healthy = apartOf(scorer, singles[0] as Hypothesis, count);
+      const hidden = singles
+        .slice(1)
+        .filter((one) => isListed(one) && !shown.has(one))
+        .sort((x, y) => falling(x.logPrior, y.logPrior) || x.index - y.index)
+        .filter(isFirstOfFault((one) => one))
+        .slice(0, HIDDEN)
+        .map((hypothesis): Partner => ({ hypothesis, apart: healthy }));
+      return jointOf(scorer, few, hidden, best, singles.length, rival.logPrior + known);
     },
   };
 }
@@ -143,6 +170,7 @@ export function pairsOf(
 function* jointOf(
   scorer: Scorer,
   partners: readonly Partner[],
+  hidden: readonly Partner[],
   best: readonly number[],
   count: number,
   known: number,
@@ -150,11 +178,25 @@ function* jointOf(
   const granted = best.map((value) => value - GRANTED);
   const worth = (one: number, other: number, at: number) =>
     Math.max(one, other, granted[at] as number);
+  const alone = ({ hypothesis, apart }: Partner): number =>
+    apart.reduce((sum, value, at) => sum + worth(value, value, at), hypothesis.logPrior);
+  const hiding = partners
+    .map((x) => ({ x, rank: alone(x) }))
+    .sort(
+      (one, other) =>
+        falling(one.rank, other.rank) || one.x.hypothesis.index - other.x.hypothesis.index,
+    )
+    .filter(isFirstOfFault(({ x }) => x.hypothesis))
+    .slice(0, HIDING)
+    .flatMap(({ x, rank }) =>
+      hidden
+        .filter((y) => x.hypothesis.faults[0]?.remedy.key !== y.hypothesis.faults[0]?.remedy.key)
+        .map((y): Ranked => ({ x, y, rank: rank + y.hypothesis.logPrior })),
+    );
   const found: Hypothesis[] = [];
-  for (const one of rankedPairs(partners, worth, MORE_PAIRS)) {
+  for (const one of [...rankedPairs(partners, worth, MORE_PAIRS), ...hiding]) {
     const joined = stillIn(scorer, granted, one, count, known);
-    if (!joined) continue;
-    found.push(joined);
+    if (joined) found.push(joined);
     yield;
   }
   return found;

@@ -13,7 +13,9 @@ const wire = bench.hypothesis('open:jackHot@to');
 const healthy = bench.singles[0]!;
 
 const ask: Ask = { kind: 'ohms', red: 'jack.tip', black: 'jack.sleeve', setting: bench.at() };
-const worth = (bits: number): readonly Ranked[] => [{ ask, bits, seconds: 10, score: bits / 40 }];
+const worth = (bits: number, seconds: number): readonly Ranked[] => [
+  { ask, bits, seconds, score: bits / (seconds + 30) },
+];
 const openAtJack = bench.ohms(500e3, bench.at());
 const lifted = bench.ohms('open', bench.at(undefined, {}, ['hot@to']), 'hot@to', 'cold@to');
 
@@ -22,6 +24,7 @@ function verdict(
   shares: readonly (readonly [typeof coil, number])[],
   bits: number,
   readings: readonly Reading[] = [openAtJack, lifted],
+  seconds = 10,
 ) {
   const belief: Belief = {
     // As in every belief, healthy is among the weighed.
@@ -38,7 +41,7 @@ function verdict(
     predictor,
     belief,
     groups: groupsOf(belief.weighed),
-    ranked: worth(bits),
+    ranked: worth(bits, seconds),
     readings,
     reports: readings.map((one) => reportOf(one, bench.circuit, meter, predictor, false)),
   });
@@ -49,13 +52,13 @@ describe('a verdict', () => {
     expect(verdict([[coil, 0.99]], 0, [])).toBeNull();
   });
 
-  it('names the repair where one is sure and far ahead, though more could be learned', () => {
+  it('names the repair where one is sure and far ahead, though a little more could be learned', () => {
     const found = verdict(
       [
         [coil, 0.97],
         [wire, 0.02],
       ],
-      0.5,
+      0.09,
     );
     expect(found).toMatchObject({
       kind: 'repair',
@@ -68,6 +71,25 @@ describe('a verdict', () => {
     expect(found!.grounds).toEqual([openAtJack.id, lifted.id]);
     expect(found!.steps).toEqual(coil.faults[0]!.remedy.steps);
     expect(found!.proof).toBe(coil.faults[0]!.remedy.proof);
+  });
+
+  it('makes sure first where a reading is worth its trouble: a long one only before a part is replaced', () => {
+    const shares = (lead: typeof coil, share: number) => [[lead, share] as const];
+    expect(verdict(shares(coil, 0.97), 0.2)).toBeNull();
+    expect(verdict(shares(coil, 0.97), 0.2, undefined, 120)).toBeNull();
+    expect(verdict(shares(wire, 0.97), 0.2)).toBeNull();
+    expect(verdict(shares(wire, 0.97), 0.2, undefined, 120)?.kind).toBe('repair');
+    expect(verdict(shares(coil, 0.995), 0.2)?.kind).toBe('repair');
+  });
+
+  it('does not call a guitar likely sound on which a figure is off, and says what is off', () => {
+    const likely = [[healthy, 0.8] as const, [wire, 0.1] as const];
+    const fits = bench.true([], bench.at());
+    expect(verdict(likely, 0.05, [fits])).toMatchObject({ kind: 'not-ruled-out', against: [] });
+    expect(verdict(likely, 0.05, [openAtJack])).toBeNull();
+    const last = verdict(likely, 0, [openAtJack]);
+    expect(last).toMatchObject({ kind: 'not-ruled-out', against: [openAtJack.id] });
+    expect(last?.sentence).toMatch(/^What was off is likeliest a slip/);
   });
 
   it('tells under each reading what it rules out that would explain the rest as well', () => {

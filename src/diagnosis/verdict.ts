@@ -1,4 +1,5 @@
 import { probability } from '../circuit/units.ts';
+import type { Remedy } from '../faults/fault.ts';
 import type { Reading } from '../readings/reading.ts';
 import { diagnosisWords } from '../words/en/diagnosis.ts';
 import type { ReadingReport, RepairOption, Verdict } from './assessment.ts';
@@ -12,6 +13,10 @@ import { ruledOutBy, scoresOf } from './rivals.ts';
 /** The best repair must have this much, and be this many times ahead of the next. */
 const SURE = 0.95;
 const AHEAD = 10;
+/** Below this a reading worth asking is still taken, if it is quick beside the repair. */
+const CERTAIN = 0.99;
+/** Seconds: a wire is taken off to make sure only where the repair would replace a part. */
+const QUICK = 60;
 /** Above this the readings are outside what is modelled. */
 const OUTSIDE = 0.3;
 /** Ears alone, or one odd figure, never put a guitar outside the model. */
@@ -21,6 +26,8 @@ const NOTHING_TO_LEARN = 0.004;
 
 /** A reading worth less than this is asked only where nothing better is in reach. */
 export const WORTH_ASKING = 0.1;
+/** ln of the likelihood below which a figure is explained by nothing but a slip. */
+const SLIPPED = -6;
 /**
  * A guitar on which nothing was found to be off is not searched to the last joint: from this much on, and with nothing worth asking,
  * the closing check goes through it in better order.
@@ -51,10 +58,14 @@ export function verdictOf(findings: Findings): Verdict | null {
   if (belief.somethingElse > OUTSIDE && (figures >= ENOUGH || worth <= NOTHING_TO_LEARN))
     return outside(findings);
   const isSound =
-    first.repair === HEALTHY && first.probability >= LIKELY_SOUND && worth < WORTH_ASKING;
+    first.repair === HEALTHY &&
+    first.probability >= LIKELY_SOUND &&
+    worth < WORTH_ASKING &&
+    !hasOddFigure(findings);
   if (!ahead && !isSound && worth > NOTHING_TO_LEARN) return null;
   if (first.repair === HEALTHY) return nothingFound(findings, first, ahead);
   const lead = leadOf(first);
+  if (ahead && first.probability < CERTAIN && canMakeSure(ranked, lead.fault.remedy)) return null;
   const { grounds, against } = groundsOf(findings, first);
   const common = {
     probability: probability(first.probability),
@@ -95,27 +106,48 @@ export function verdictOf(findings: Findings): Verdict | null {
   };
 }
 
+/** Whether a reading would still teach something for less trouble than a wrong repair is. */
+const canMakeSure = (ranked: readonly Ranked[], { replaces }: Remedy): boolean =>
+  ranked.some(
+    ({ bits, seconds }) => bits >= WORTH_ASKING && (replaces === true || seconds <= QUICK),
+  );
+
+/** Whether some figure is so far off for a guitar as intended that only a slip explains it. */
+function hasOddFigure({ predictor, belief, readings }: Findings): boolean {
+  const scores = scoresOf({ predictor, readings }, healthyIn(belief));
+  return readings.some(
+    ({ seen }, at) =>
+      (seen.kind === 'ohms' || seen.kind === 'turn') && (scores[at] as number) < SLIPPED,
+  );
+}
+
+const healthyIn = ({ weighed }: Belief): Hypothesis =>
+  weighed.find(({ hypothesis }) => hypothesis.faults.length === 0)?.hypothesis as Hypothesis;
+
 /** All is as intended, or at least nothing read so far says otherwise: then what these readings could not show is named. */
 function nothingFound({ groups, reports }: Findings, first: Group, sure: boolean): Verdict {
   const fresh = reports.filter((report) => !report.stale);
+  const off = fresh.filter((report) => report.fits === 'off');
   const hidden = groups.filter((group) => group !== first && group.probability > 0.01).slice(0, 5);
+  const words = diagnosisWords();
+  const [all, some] =
+    off.length === 0
+      ? ([words.everythingReadSoFarIsAsIntended, words.nothingReadSoFarIsOffAnd] as const)
+      : ([words.allElseIsAsIntended, words.allElseFitsNotRuledOut] as const);
   return {
     kind: sure ? 'healthy' : 'not-ruled-out',
-    sentence: sure
-      ? diagnosisWords().everythingReadSoFarIsAsIntended
-      : diagnosisWords().nothingReadSoFarIsOffAnd(
-          hidden.map((group) => leadOf(group).fault.sentence),
-        ),
+    sentence: sure ? all : some(hidden.map((group) => leadOf(group).fault.sentence)),
     probability: probability(first.probability),
     repairs: [],
     options: hidden.map(optionOf),
     steps: [
-      ...(sure ? [] : [diagnosisWords().letTheClosingCheckProveTheRest]),
-      diagnosisWords().ifItStillSoundsWrongLookOutside,
+      ...(off.length === 0 ? [] : [words.takeWhatWasOffAgain]),
+      ...(sure ? [] : [words.letTheClosingCheckProveTheRest]),
+      words.ifItStillSoundsWrongLookOutside,
     ],
-    proof: diagnosisWords().itPlaysInEveryPosition,
+    proof: words.itPlaysInEveryPosition,
     grounds: fresh.filter((report) => report.fits === 'fits').map((report) => report.id),
-    against: fresh.filter((report) => report.fits === 'off').map((report) => report.id),
+    against: off.map((report) => report.id),
     sites: [],
   };
 }
@@ -165,8 +197,7 @@ function groundsOf(
   group: Group,
 ): { readonly grounds: readonly string[]; readonly against: readonly string[] } {
   const lead = leadOf(group).hypothesis;
-  const healthy = belief.weighed.find((one) => one.hypothesis.faults.length === 0)
-    ?.hypothesis as Hypothesis;
+  const healthy = healthyIn(belief);
   const grounds: string[] = [];
   const against: string[] = [];
   const [mine, theirs] = [lead, healthy].map((one) => scoresOf({ predictor, readings }, one)) as [

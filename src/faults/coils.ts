@@ -27,6 +27,7 @@ export const coils: FaultFamily = {
         const kilohms = figure(Math.round(coil.ohms.nominal / 100) / 10);
         const remedy: Remedy = {
           key: `coil:${id}`,
+          replaces: true,
           title: faultWords().mendOrReplaceTheCoilCoil(coil.title),
           steps: [
             faultWords().firstReadTheCoilAlone(kilohms),

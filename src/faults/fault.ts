@@ -11,6 +11,8 @@ export interface Remedy {
   readonly steps: readonly string[];
   /** How to tell that it worked. */
   readonly proof: string;
+  /** A part is taken out and another put in: making sure first costs less than being wrong. */
+  readonly replaces?: true;
 }
 
 /** One size a fault may have. */

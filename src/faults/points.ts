@@ -5,7 +5,15 @@ import { reachOf } from '../circuit/reach.ts';
 import { Sets } from '../solver/islands.ts';
 
 /** What a person looks at first where several lugs are wired together. */
-const PLAIN: readonly PartKind[] = ['jack', 'pot', 'switch', 'splice', 'capacitor', 'resistor'];
+const PLAIN: readonly PartKind[] = [
+  'jack',
+  'pot',
+  'switch',
+  'splice',
+  'capacitor',
+  'resistor',
+  'coil',
+];
 
 /** The points of a wiring: lugs that leads make one, each named by one of its lugs that the person can see. */
 export interface Points {

@@ -14,6 +14,7 @@ export const pots: FaultFamily = {
       if (part.kind !== 'pot') return [];
       const remedy: Remedy = {
         key: `pot:${part.id}`,
+        replaces: true,
         title: faultWords().replaceThePartPot(part.title),
         steps: [faultWords().sprayContactCleanerIntoIt, faultWords().ifItReadsTheSameReplaceIt],
         proof: faultWords().acrossItsOuterLugsItReads,

@@ -15,6 +15,9 @@ const diagnosis = {
   remedyFirstAsTheLikeliest: (remedy: string) =>
     `${remedy} first, as the likeliest, and take the readings that were off again: if they stay off, go on with the next.`,
   everythingReadSoFarIsAsIntended: 'Everything read so far is as intended.',
+  allElseIsAsIntended:
+    'What was off is likeliest a slip of ear or hand; all else read so far is as intended.',
+  takeWhatWasOffAgain: 'Take again what was off. If it is off once more, go on from there.',
   letTheClosingCheckProveTheRest:
     'Let the closing check prove the rest, or go on with a reading of your own.',
   ifItStillSoundsWrongLookOutside:
@@ -48,6 +51,8 @@ const diagnosis = {
     `No reading left can tell these apart: ${sentences.join('; or ')}.`,
   nothingReadSoFarIsOffAnd: (sentences: readonly string[]) =>
     `Nothing read so far is off, and no one reading would tell much more. Not ruled out: ${sentences.join('; ')}.`,
+  allElseFitsNotRuledOut: (sentences: readonly string[]) =>
+    `What was off is likeliest a slip of ear or hand; all else fits, and no one reading would tell much more. Not ruled out: ${sentences.join('; ')}.`,
   orMendedByTheSameAct: (sentences: readonly string[]) =>
     ` Or, mended by the same act: ${sentences.join('; or ')}.`,
   /** Faults that are there at once. */

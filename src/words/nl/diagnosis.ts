@@ -16,6 +16,9 @@ export const diagnosis: ReturnType<typeof English> = {
   remedyFirstAsTheLikeliest: (remedy) =>
     `${remedy} eerst, als het waarschijnlijkst, en doe de afwijkende metingen opnieuw: blijven ze afwijken, ga dan door met de volgende.`,
   everythingReadSoFarIsAsIntended: 'Alles wat tot nu toe gemeten is, is zoals bedoeld.',
+  allElseIsAsIntended:
+    'Wat afweek is waarschijnlijk een vergissing van oor of hand; al het andere dat gemeten is, is zoals bedoeld.',
+  takeWhatWasOffAgain: 'Doe nog eens wat afweek. Wijkt het weer af, ga dan vandaar verder.',
   letTheClosingCheckProveTheRest:
     'Laat de eindcontrole de rest bewijzen, of ga door met een eigen meting.',
   ifItStillSoundsWrongLookOutside:
@@ -46,6 +49,8 @@ export const diagnosis: ReturnType<typeof English> = {
     `Geen meting die over is kan deze uit elkaar houden: ${sentences.join('; of ')}.`,
   nothingReadSoFarIsOffAnd: (sentences: readonly string[]) =>
     `Niets van wat gemeten is wijkt af, en geen enkele meting zou nog veel meer zeggen. Niet uitgesloten: ${sentences.join('; ')}.`,
+  allElseFitsNotRuledOut: (sentences: readonly string[]) =>
+    `Wat afweek is waarschijnlijk een vergissing van oor of hand; al het andere klopt, en geen enkele meting zou nog veel meer zeggen. Niet uitgesloten: ${sentences.join('; ')}.`,
   orMendedByTheSameAct: (sentences: readonly string[]) =>
     ` Of, met dezelfde ingreep verholpen: ${sentences.join('; of ')}.`,
   both: (sentences: readonly string[]) => sentences.join(', en '),
