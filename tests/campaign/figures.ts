@@ -25,6 +25,8 @@ export interface HuntFigures {
   readonly outsideMisnamed: number | null;
   /** Mean gap between stated probability and share right, over ten bins, weighted by their counts. */
   readonly calibrationError: number | null;
+  /** What that gap would be on average over so few hunts if every stated probability held exactly. */
+  readonly calibrationNoise?: number | null;
   readonly fixedOrderMeanReadings: number | null;
   readonly fixedOrderRightFirst: number | null;
   readonly stepMsP50: number;
@@ -68,6 +70,7 @@ export function figuresOf(results: readonly HuntResult[]): HuntFigures {
       (one) => one.verdict === 'repair' && one.probability >= 0.95 && one.flagged !== true,
     ),
     calibrationError: calibrationError(of('single-by-prior')),
+    calibrationNoise: calibrationNoise(of('single-by-prior')),
     fixedOrderMeanReadings: mean(fixed.map((one) => one.readings)),
     fixedOrderRightFirst: share(fixed, (one) => one.right),
     stepMsP50: Math.round(steps[Math.floor(steps.length * 0.5)] ?? 0),
@@ -75,22 +78,47 @@ export function figuresOf(results: readonly HuntResult[]): HuntFigures {
   };
 }
 
-export function calibrationError(
-  list: readonly { readonly probability: number; readonly right: boolean }[],
-): number | null {
+type Stated = { readonly probability: number; readonly right: boolean };
+
+const binsOf = <T extends Pick<Stated, 'probability'>>(list: readonly T[]): readonly T[][] =>
+  Array.from({ length: 10 }, (_, bin) =>
+    list.filter(({ probability }) => Math.min(9, Math.floor(probability * 10)) === bin),
+  );
+
+export function calibrationError(list: readonly Stated[]): number | null {
   if (list.length === 0) return null;
   let gap = 0;
-  for (let bin = 0; bin < 10; bin += 1) {
-    const inside = list.filter(
-      ({ probability }) => Math.min(9, Math.floor(probability * 10)) === bin,
-    );
-    if (inside.length === 0) continue;
+  for (const inside of binsOf(list)) {
     const stated = inside.reduce((sum, { probability }) => sum + probability, 0);
     const right = inside.filter((one) => one.right).length;
     gap += Math.abs(stated - right);
   }
   return round(gap / list.length);
 }
+
+/** Exact: in each bin the chance of every count of hunts that are right (Poisson binomial distribution, textbook). */
+export function calibrationNoise(list: readonly Pick<Stated, 'probability'>[]): number | null {
+  if (list.length === 0) return null;
+  let gap = 0;
+  for (const inside of binsOf(list)) {
+    let counts = [1];
+    for (const { probability } of inside)
+      counts = Array.from(
+        { length: counts.length + 1 },
+        (_, right) =>
+          (counts[right] ?? 0) * (1 - probability) + (counts[right - 1] ?? 0) * probability,
+      );
+    const stated = inside.reduce((sum, { probability }) => sum + probability, 0);
+    counts.forEach((chance, right) => {
+      gap += chance * Math.abs(stated - right);
+    });
+  }
+  return round(gap / list.length);
+}
+
+/** Nothing was heard to be wrong, and the hunt left the rest to the closing check: not right, and not wrong about any part. */
+export const isLeftToClosing = ({ right, noticed, verdict }: HuntResult): boolean =>
+  !right && !noticed && (verdict === 'not-ruled-out' || verdict === 'healthy');
 
 /** How each rule did on the guitars drawn by prior, which all of them hunted on. */
 export function byRule(results: readonly HuntResult[]): Readonly<

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { figuresOf } from './figures.ts';
+import { calibrationNoise, figuresOf } from './figures.ts';
 import type { HuntResult } from './hunt.ts';
 import { calibrationPlot, readingsPlot } from './plots.ts';
 import { trustDocument, trustHeadline } from './trust.ts';
@@ -40,6 +40,23 @@ describe('the report of a campaign', () => {
     expect(text).toContain('`worn:tone`; after 4 readings repair, `pot:volume` 60 %');
     expect(text).toContain('| 99 % | 1 of 2 |');
     expect(text).not.toContain('NaN');
+  });
+
+  it('lists apart what nobody heard and the closing check was left to find', () => {
+    const quiet = { right: false, noticed: false, verdict: 'not-ruled-out', first: 'healthy' };
+    const hunts = [result({}), result({ ...quiet, faults: ['intermittent:x'] }), result(quiet)];
+    const shared = { seed: 5, wrongEntries: 0, fingers: 0.05, access: 'open' };
+    const text = trustDocument([{ figures: { ...figuresOf(hunts), ...shared }, hunts }]);
+    expect(text).toContain('| 99 % | 1 of 3 |');
+    expect(text).toContain('No hunt ended wrong.');
+    expect(text).toMatch(/counted as not right:\n\n.*`intermittent:x`/);
+  });
+
+  // By hand: of two hunts stated at one half, half of the time both are right or both wrong: one hunt more or less than stated, of two.
+  it('says how far stated shares would be off by chance alone', () => {
+    expect(calibrationNoise([{ probability: 1 }, { probability: 1 }])).toBe(0);
+    expect(calibrationNoise([{ probability: 0.5 }])).toBe(0.5);
+    expect(calibrationNoise([{ probability: 0.5 }, { probability: 0.5 }])).toBe(0.25);
   });
 
   it('makes one table of campaigns that differ in their seed alone', () => {

@@ -1,5 +1,5 @@
 import { aligned } from './aligned.ts';
-import { byRule, figuresOf, type HuntFigures } from './figures.ts';
+import { byRule, figuresOf, type HuntFigures, isLeftToClosing } from './figures.ts';
 import type { HuntResult } from './hunt.ts';
 import type { OverOptimum } from './hunt-optimum.ts';
 import { wilson } from './wilson.ts';
@@ -201,6 +201,7 @@ function campaign({ seeds, first, figures, hunts, overOptimum }: Pool): string {
       `| ${rule} | ${cases} | ${mean.toFixed(3)} | ${worst.toFixed(2)} |`,
   );
   const wrong = ours.filter(({ right }) => !right);
+  const left = wrong.filter(isLeftToClosing);
   return `
 ## ${seeds.length > 1 ? 'Seeds' : 'Seed'} ${seeds.join(', ')}: ${figures.count} guitars, ${first.access}, ${first.wrongEntries * 100} % wrong entries, fingers on both probes in ${first.fingers * 100} % of readings
 
@@ -209,7 +210,9 @@ function campaign({ seeds, first, figures, hunts, overOptimum }: Pool): string {
 ${rows.join('\n')}
 
 Mean readings until the verdict: ${plain(figures.meanReadings)} (by prior), ${plain(figures.meanReadingsUniform)} (evenly), ${plain(figures.meanReadingsHealthy)} (healthy); the same belief fed in a
-fixed order: ${plain(figures.fixedOrderMeanReadings)}. Gap between stated and true probability: ${figures.calibrationError?.toFixed(3) ?? '-'} (target 0.02).
+fixed order: ${plain(figures.fixedOrderMeanReadings)}. Gap between stated and true probability: ${figures.calibrationError?.toFixed(3) ?? '-'} (target 0.02; over so few
+hunts it would be ${figures.calibrationNoise?.toFixed(3) ?? '-'} on average if every stated probability held exactly). Of the ${wrong.length} hunts that are
+not counted as right, in ${left.length} nothing was heard to be wrong and the hunt ended with the closing check.
 ${
   rules.length < 3
     ? ''
@@ -233,9 +236,16 @@ error, seconds of effort as in the app; target 1.05 on average and 1.3 at worst)
 ${over.join('\n')}
 `
 }
-${wrong.length === 0 ? 'No hunt ended wrong.' : `Hunts that ended wrong:\n\n${wrong.map(missed).join('\n')}`}
-`;
+${listed(
+  'Hunts that ended wrong:',
+  'No hunt ended wrong.',
+  wrong.filter((one) => !isLeftToClosing(one)),
+)}
+${listed('Nothing heard, and left to the closing check; counted as not right:', '', left)}`;
 }
+
+const listed = (head: string, none: string, hunts: readonly HuntResult[]): string =>
+  hunts.length === 0 ? none : `${head}\n\n${hunts.map(missed).join('\n')}\n`;
 
 const missed = ({
   wiring,
