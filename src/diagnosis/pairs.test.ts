@@ -63,7 +63,8 @@ describe('a fault that shows in no reading by itself', () => {
   const faults = ['exchange:selector.A2~selector.B2', 'open:splitGround@to'];
   const edits = faults.flatMap((id) => bench.hypothesis(id).edits);
 
-  it('is put beside those that explain most', () => {
+  // A thousand suspects and some thousand pairs are solved anew here: seconds on a busy machine.
+  it('is put beside those that explain most', { timeout: 120_000 }, () => {
     const heard = ['1', '2', '3', '4', '5'].map((position) =>
       bench.answer(edits, { kind: 'listen', setting: { ...bench.at(position), plug: 'in' } }),
     );

@@ -100,8 +100,8 @@ const GRANTED = 2;
 const BELOW = 6;
 
 /** The same for a fault that shows in no reading by itself: how many of the best partners it is put beside, and how many such faults, each in one size. */
-const HIDING = 40;
-const HIDDEN = 120;
+const HIDING = 30;
+const HIDDEN = 100;
 
 export interface Pairs {
   /**
