@@ -51,16 +51,18 @@ export async function hear(
     .click();
 }
 
-/** Types a figure as on a display, "430k" or "OL", and enters it. */
-export async function type(page: Page, figure: string): Promise<void> {
+/** Types a figure as on a display, "430k" or "OL", and enters it; `pause` milliseconds go by before each key. */
+export async function type(page: Page, figure: string, pause = 0): Promise<void> {
   const names: Record<string, string> = {
     k: 'k, thousands of ohms',
     M: 'M, millions of ohms',
     '.': 'decimal point',
   };
-  if (figure === 'OL') await button(page, 'OL, no number').click();
-  else for (const key of figure) await button(page, names[key] ?? key).click();
-  await button(page, 'Enter').click();
+  const keys = figure === 'OL' ? ['OL, no number'] : [...figure].map((sign) => names[sign] ?? sign);
+  for (const key of [...keys, 'Enter']) {
+    await page.waitForTimeout(pause);
+    await button(page, key).click();
+  }
 }
 
 /** Enters a reading at the jack that was not asked for. */

@@ -57,17 +57,17 @@ export async function askOn(page: Page, { byEar = false } = {}): Promise<Ask> {
   return next[0].ask;
 }
 
-/** Enters what was seen, as a person does. */
-export async function answer(page: Page, seen: Seen): Promise<void> {
+/** Enters what was seen, as a person does; figures with a `pause` in milliseconds before each key. */
+export async function answer(page: Page, seen: Seen, pause = 0): Promise<void> {
   switch (seen.kind) {
     case 'ohms':
-      await type(page, figureOf(seen.ohms));
+      await type(page, figureOf(seen.ohms), pause);
       if (await isDoubted(page)) await button(page, /as I typed it/).click();
       return;
     case 'turn':
       await button(page, new RegExp(`^${seen.how}`, 'i')).click();
       if (seen.peak === undefined) return button(page, 'Not noted').click();
-      await type(page, figureOf(seen.peak));
+      await type(page, figureOf(seen.peak), pause);
       if (await isDoubted(page)) await button(page, /as I typed it/).click();
       return;
     case 'farads':

@@ -74,7 +74,7 @@ export function speedDocument(figures: SpeedFigures): string {
     ],
     [
       '`stepAt4xMsP50`',
-      'from an entry to what it changed, and on to the next prompt, in Chromium at a quarter of the speed, 4 s for the probes, ms by the clock',
+      'from an entry to what it changed, and on to the next prompt, in Chromium with the page (and not the engine) at a quarter of the speed: 4 s for the probes, 0.25 s a key, 1 s to read what changed; ms by the clock',
       figures.stepAt4xMsP50,
     ],
     ['`stepAt4xMsP95`', 'the same, 95 of 100 are below', figures.stepAt4xMsP95],
@@ -90,7 +90,7 @@ export function speedDocument(figures: SpeedFigures): string {
     ],
     [
       '`longestTaskMs`',
-      'longest task on the main thread in that hunt, ms of processor time',
+      'longest task on the main thread in those hunts, ms of processor time',
       figures.longestTaskMs,
     ],
     [
