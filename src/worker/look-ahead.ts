@@ -3,7 +3,7 @@ import { likelyAnswers, withAnswer } from '../diagnosis/foresee.ts';
 import type { Rests } from '../diagnosis/rests.ts';
 
 /** Answers that are worked out before they come. */
-export const ANSWERS = 5;
+export const ANSWERS = 8;
 
 /** While the person holds the probes, the engine works out what would follow from the likeliest answers. */
 export function* lookAhead(
