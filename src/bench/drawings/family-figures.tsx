@@ -13,6 +13,24 @@ interface FamilyFiguresProps {
   down(decibels: number): number;
 }
 
+/** How far each line lies from the next one at one place: all of it is done anew for every frame of a drag. */
+function freeOf(heights: readonly number[]): readonly number[] {
+  const order = heights.map((_, line) => line).sort((a, b) => at(a) - at(b));
+  function at(line: number): number {
+    return heights[line] as number;
+  }
+  const free = heights.map((): number => APART.well);
+  for (let place = 0; place < order.length; place += 1) {
+    const line = order[place] as number;
+    if (at(line) > PLOT.bottom - MARK) free[line] = 0;
+    else
+      for (const beside of [order[place - 1], order[place + 1]])
+        if (beside !== undefined)
+          free[line] = Math.min(free[line] as number, Math.abs(at(beside) - at(line)));
+  }
+  return free;
+}
+
 /**
  * The knob's figure on each thin line: one above the other where there is a place at which all lines lie apart, or else each where its
  * own line lies farthest from the others.
@@ -25,30 +43,25 @@ export function FamilyFigures({ family, shown, down }: FamilyFiguresProps) {
       heights: inside.map(({ index }) => down(curve.decibels[index] as number)),
     }))
     .filter(({ heights }) => heights.some((y) => y < PLOT.bottom - MARK));
-  type Line = (typeof lines)[number];
-  const freeAt = (line: Line, at: number): number => {
-    const y = line.heights[at] as number;
-    if (y > PLOT.bottom - MARK) return 0;
-    return lines.reduce(
-      (free, other) =>
-        other === line ? free : Math.min(free, Math.abs((other.heights[at] as number) - y)),
-      APART.well,
-    );
+  const free = inside.map((_, at) => freeOf(lines.map(({ heights }) => heights[at] as number)));
+  const best = (at: (free: readonly number[]) => number): number => {
+    let [place, most] = [0, Number.NEGATIVE_INFINITY];
+    for (const [here, one] of free.entries()) {
+      const room = at(one);
+      if (room > most) [place, most] = [here, room];
+    }
+    return place;
   };
-  const places = inside.map((_, at) => at);
-  const best = (free: (at: number) => number): number =>
-    places.reduce((so, at) => (free(at) > free(so) ? at : so), 0);
-  const ofAll = (at: number) => Math.min(...lines.map((line) => freeAt(line, at)));
-  const together = best(ofAll);
-  const apart = ofAll(together) >= APART.least;
+  const together = best((all) => Math.min(...all));
+  const apart = Math.min(...(free[together] ?? [])) >= APART.least;
   const figures = lines
-    .map((line) => {
-      const at = apart ? together : best((place) => freeAt(line, place));
+    .map(({ knob, heights }, line) => {
+      const at = apart ? together : best((all) => all[line] as number);
       return {
-        knob: line.knob,
+        knob,
         x: inside[at]?.x ?? 0,
-        y: line.heights[at] as number,
-        free: freeAt(line, at),
+        y: heights[at] as number,
+        free: free[at]?.[line] ?? 0,
       };
     })
     .sort((one, other) => other.free - one.free);

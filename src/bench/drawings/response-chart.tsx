@@ -86,11 +86,15 @@ export function ResponseChart({ trial, label }: ResponseChartProps) {
         viewBox={`${PLOT.left} ${PLOT.top} ${PLOT.right - PLOT.left} ${PLOT.bottom - PLOT.top}`}
         aria-hidden="true"
       >
-        <g fill="none" stroke={SOFT} stroke-width={STROKE.hair}>
-          {family.map(({ knob, curve }) => (
-            <path key={knob} d={path(curve, THIN)} />
-          ))}
-        </g>
+        {/* One shape: each one more would be laid out and painted by itself in every frame of a drag. */}
+        {family.length > 0 && (
+          <path
+            d={family.map(({ curve }) => path(curve, THIN)).join('')}
+            fill="none"
+            stroke={SOFT}
+            stroke-width={STROKE.hair}
+          />
+        )}
         <path d={path(before)} fill="none" stroke={INK} stroke-width="2" stroke-dasharray="7 5" />
         <path d={path(after)} fill="none" stroke={COPPER} stroke-width={STROKE.strong} />
         <FamilyFigures family={family} shown={shown} down={down} />

@@ -5,6 +5,7 @@ import type { Ask } from '../../readings/reading.ts';
 import { called } from '../../words/called.ts';
 import { commonWords } from '../../words/en/common.ts';
 import { drawingWords } from '../../words/en/drawings.ts';
+import { finished } from '../next-task.ts';
 import { type Box, type Point, point } from './geometry.ts';
 import { jointOf, lugOfNode, splitLug } from './names.ts';
 import { type Plan, plansFor, toolPart } from './plan.ts';
@@ -62,11 +63,7 @@ export function sceneOf(
   ask: Ask,
   lie: Lie = USUAL_LIE,
 ): readonly (readonly Panel[])[] {
-  const steps = sceneInSteps(circuit, ask, lie);
-  for (;;) {
-    const { done, value } = steps.next();
-    if (done) return value;
-  }
+  return finished(sceneInSteps(circuit, ask, lie));
 }
 
 /** The same, with a rest before each panel. */

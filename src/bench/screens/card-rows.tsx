@@ -16,7 +16,7 @@ import { lieOf } from '../lie.ts';
 import { AskWords, IronWork } from '../pieces/ask-words.tsx';
 import { Expected } from '../pieces/expected.tsx';
 import { Mark } from '../pieces/mark.tsx';
-import { held, pointWords } from '../words.ts';
+import { capital, held, pointWords } from '../words.ts';
 
 /** What the rows of a card share. */
 export interface CardContext {
@@ -33,40 +33,50 @@ export interface CardContext {
 
 interface JackTableProps {
   readonly rows: readonly JackRow[];
+  /** How many of them, from the first. */
+  readonly shown: number;
   readonly context: CardContext;
 }
 
 /** The jack in every way the switches may stand, knobs up and down side by side. */
-export const JackTable = ({ rows, context }: JackTableProps) => (
-  <div class="table-room">
-    <table class="card-table">
-      <thead>
-        <tr>
-          <th scope="col">{cardWords().switches}</th>
-          <th scope="col">{cardWords().knobsAt10}</th>
-          <th scope="col">{cardWords().knobsAt0}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map((row) => (
-          <Row
-            key={askKey(row.atTen.ask)}
-            title={standsWords(context.circuit, row.stands) || heardWords(context.circuit, row)}
-            note={standsWords(context.circuit, row.stands) ? heardWords(context.circuit, row) : ''}
-            more={
-              row.merged > 1
-                ? cardWords().mergedFiguresInSettingsSettings(row.merged, row.settings)
-                : ''
-            }
-            cells={[row.atTen, row.atZero]}
-            columns={[cardWords().knobsAt10, cardWords().knobsAt0]}
-            context={context}
-          />
-        ))}
-      </tbody>
-    </table>
-  </div>
-);
+export function JackTable({ rows, shown, context }: JackTableProps) {
+  // Rows that stand are not gone through again when more of them come.
+  const none = { of: rows, context, rows: [] as ComponentChildren[] };
+  const made = useRef(none);
+  if (made.current.context !== context || made.current.of !== rows) made.current = none;
+  for (const row of rows.slice(made.current.rows.length, shown)) {
+    const ways = standsWords(context.circuit, row.stands);
+    made.current.rows.push(
+      <Row
+        key={askKey(row.atTen.ask)}
+        title={ways || heardWords(context.circuit, row)}
+        note={ways ? heardWords(context.circuit, row) : ''}
+        more={
+          row.merged > 1
+            ? cardWords().mergedFiguresInSettingsSettings(row.merged, row.settings)
+            : ''
+        }
+        cells={[row.atTen, row.atZero]}
+        columns={[cardWords().knobsAt10, cardWords().knobsAt0]}
+        context={context}
+      />,
+    );
+  }
+  return (
+    <div class="table-room">
+      <table class="card-table">
+        <thead>
+          <tr>
+            <th scope="col">{cardWords().switches}</th>
+            <th scope="col">{cardWords().knobsAt10}</th>
+            <th scope="col">{cardWords().knobsAt0}</th>
+          </tr>
+        </thead>
+        <tbody>{[...made.current.rows]}</tbody>
+      </table>
+    </div>
+  );
+}
 
 interface LinesTableProps {
   readonly title: string;
@@ -165,8 +175,6 @@ function lugsWords(circuit: Circuit, red: string, black: string): string {
   const same = lug === 'case' || lug === 'frame' ? cardWords().itsLug[lug] : cardWords().lug(lug);
   return cardWords().pointToPoint(first, same);
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 interface RowProps {
   readonly title: string;

@@ -161,9 +161,14 @@ const parts: readonly {
 
 function CardBody({ card, context }: { readonly card: Card; readonly context: CardContext }) {
   const count = card.jack.length + card.lines.length;
-  // The jack first, then one table after the other; none is made anew when the next one comes.
-  const grown = useGrowing(parts.length + 1);
-  const jack = useMemo(() => <JackTable rows={card.jack} context={context} />, [card, context]);
+  // The jack first, some rows at a time, then one table after the other; none is made anew when the next one comes.
+  const jackSteps = Math.max(1, Math.ceil(card.jack.length / ROWS_TOGETHER));
+  const grown = useGrowing(parts.length + jackSteps);
+  const rows = Math.min(card.jack.length, ROWS_TOGETHER * grown);
+  const jack = useMemo(
+    () => <JackTable rows={card.jack} shown={rows} context={context} />,
+    [card, context, rows],
+  );
   const tables = useMemo(
     () =>
       parts.map(({ group, title, how }) => (
@@ -191,10 +196,13 @@ function CardBody({ card, context }: { readonly card: Card; readonly context: Ca
         <p class="soft">{cardWords().rOnTheTipBOnThe(rowsWords(card))}</p>
         {jack}
       </section>
-      {tables.slice(0, grown - 1)}
+      {tables.slice(0, Math.max(0, grown - jackSteps))}
     </div>
   );
 }
+
+/** As many rows are drawn in one task. */
+const ROWS_TOGETHER = 8;
 
 /** More rows than this are set smaller on paper, to stay on one page; fewer than that larger. */
 const DENSE = 60;

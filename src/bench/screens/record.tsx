@@ -7,6 +7,7 @@ import { deskWords } from '../../words/en/desk.ts';
 import { pieceWords } from '../../words/en/pieces.ts';
 import { dateText } from '../../words/figures.ts';
 import { failureOf } from '../failure.ts';
+import { useGrowing } from '../growing.ts';
 import { Photos } from '../pieces/photos.tsx';
 import { PositionTable } from '../pieces/position-table.tsx';
 import { Remove } from '../pieces/remove.tsx';
@@ -37,6 +38,8 @@ export function JobRecord({
   onCopy,
   onRemove,
 }: RecordProps) {
+  // The ways on and the readings come first.
+  const pieces = useGrowing(3);
   return (
     <Screen
       name="record"
@@ -71,65 +74,73 @@ export function JobRecord({
       ) : (
         <p>{deskWords().noReadingYet}</p>
       )}
-      {job.setAside && job.setAside.length > 0 && (
+      {pieces > 1 && (
         <>
-          <h2>{deskWords().readingsOfTheWiringAsItWas}</h2>
-          <p class="soft">{deskWords().theyNameWhatTheWiringNoLonger}</p>
-          <ul>
-            {job.setAside.map(({ reading, words }) => (
-              <li key={reading.id}>{words}</li>
-            ))}
-          </ul>
+          {job.setAside && job.setAside.length > 0 && (
+            <>
+              <h2>{deskWords().readingsOfTheWiringAsItWas}</h2>
+              <p class="soft">{deskWords().theyNameWhatTheWiringNoLonger}</p>
+              <ul>
+                {job.setAside.map(({ reading, words }) => (
+                  <li key={reading.id}>{words}</li>
+                ))}
+              </ul>
+            </>
+          )}
+          {job.repairs.length > 0 && (
+            <>
+              <h2>{deskWords().repairs}</h2>
+              <ol class="steps">
+                {job.repairs.map(({ title, at }) => (
+                  <li key={at}>
+                    {title} <span class="soft">{dateText(at)}</span>
+                  </li>
+                ))}
+              </ol>
+            </>
+          )}
+          {assessment && assessment.learned.length > 0 && (
+            <Table
+              title={deskWords().whatThePartsSeemToBe}
+              columns={[deskWords().part, deskWords().asPrinted, deskWords().byTheReadings]}
+              rows={assessment.learned.map(({ part, title, nominal, estimate, spread }) => ({
+                key: part,
+                head: title,
+                cells: [
+                  formatOhms(nominal),
+                  `${formatOhms(estimate)} ±${Math.round(100 * spread)}\u00a0%`,
+                ],
+              }))}
+            />
+          )}
+          <PositionTable circuit={job.circuit} />
         </>
       )}
-      {job.repairs.length > 0 && (
+      {pieces > 2 && (
         <>
-          <h2>{deskWords().repairs}</h2>
-          <ol class="steps">
-            {job.repairs.map(({ title, at }) => (
-              <li key={at}>
-                {title} <span class="soft">{dateText(at)}</span>
-              </li>
-            ))}
-          </ol>
+          {!job.practice && <Photos job={job.id} words={job.title} />}
+          <h2>{deskWords().keepIt}</h2>
+          {job.practice ? (
+            <p class="soft">{deskWords().aMadeUpGuitarStaysOnThis}</p>
+          ) : (
+            <SaveFile job={job} />
+          )}
+          {job.closedAt === undefined && (
+            <p>
+              <button type="button" class="plain" onClick={onClose}>
+                {deskWords().closeTheJob}
+              </button>
+            </p>
+          )}
+          {!job.practice && (
+            <>
+              <CopyJob onCopy={onCopy} />
+              <Rename title={job.title} what="job" onRename={onRename} />
+            </>
+          )}
+          <Remove title={job.title} onRemove={onRemove} />
         </>
       )}
-      {assessment && assessment.learned.length > 0 && (
-        <Table
-          title={deskWords().whatThePartsSeemToBe}
-          columns={[deskWords().part, deskWords().asPrinted, deskWords().byTheReadings]}
-          rows={assessment.learned.map(({ part, title, nominal, estimate, spread }) => ({
-            key: part,
-            head: title,
-            cells: [
-              formatOhms(nominal),
-              `${formatOhms(estimate)} ±${Math.round(100 * spread)}\u00a0%`,
-            ],
-          }))}
-        />
-      )}
-      <PositionTable circuit={job.circuit} />
-      {!job.practice && <Photos job={job.id} words={job.title} />}
-      <h2>{deskWords().keepIt}</h2>
-      {job.practice ? (
-        <p class="soft">{deskWords().aMadeUpGuitarStaysOnThis}</p>
-      ) : (
-        <SaveFile job={job} />
-      )}
-      {job.closedAt === undefined && (
-        <p>
-          <button type="button" class="plain" onClick={onClose}>
-            {deskWords().closeTheJob}
-          </button>
-        </p>
-      )}
-      {!job.practice && (
-        <>
-          <CopyJob onCopy={onCopy} />
-          <Rename title={job.title} what="job" onRename={onRename} />
-        </>
-      )}
-      <Remove title={job.title} onRemove={onRemove} />
     </Screen>
   );
 }

@@ -1,8 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Circuit, Setting } from '../../circuit/circuit.ts';
 import { potsOf, restingSetting, switchesOf, withKnob } from '../../circuit/setting.ts';
-import type { ReadingChange } from '../../diagnosis/reading-changes.ts';
-import type { Trial } from '../../diagnosis/trial.ts';
 import type { Job } from '../../notebook/job.ts';
 import { called } from '../../words/called.ts';
 import { tryingWords } from '../../words/en/trials.ts';
@@ -11,13 +9,12 @@ import { ChartKey, ResponseChart } from '../drawings/response-chart.tsx';
 import type { Say } from '../hunt-actor.ts';
 import { announce } from '../pieces/announce.tsx';
 import { Screen } from '../pieces/screen.tsx';
-import { usePorts } from '../ports.ts';
 import { go, hrefOf } from '../route.ts';
+import { USUAL_CABLE, useChanges, useSettled, useTrial } from './trial-asked.ts';
 import { blockedBy } from './trial-keep.ts';
 import { ChangedReadings, TrialSummary, trialWords } from './trial-results.tsx';
 import {
   asItIs,
-  CABLE_PER_METRE,
   type Subject,
   subjectsOf,
   type Tried,
@@ -31,11 +28,6 @@ interface TrialProps {
   readonly job: Job;
   readonly say: Say;
 }
-
-/** A usual guitar cable, metres. */
-const USUAL_CABLE = 4.5;
-const AMPLIFIER_OHMS = 1e6;
-const loadOf = (metres: number) => ({ ohms: AMPLIFIER_OHMS, farads: metres * CABLE_PER_METRE });
 
 /** Another value or kind of a part: how it would sound beside the guitar as it is, and what the meter would read. */
 export function TrialScreen({ strip, job, say }: TrialProps) {
@@ -92,9 +84,10 @@ export function TrialScreen({ strip, job, say }: TrialProps) {
       ),
     [trial, swept],
   );
+  const settled = useSettled(trial);
   const summary = useMemo(
-    () => trial && <TrialSummary trial={trial} sweep={swept} />,
-    [trial, swept],
+    () => settled && <TrialSummary trial={settled} sweep={swept} />,
+    [settled, swept],
   );
   const changed = useMemo(
     () =>
@@ -170,63 +163,6 @@ export function TrialScreen({ strip, job, say }: TrialProps) {
       <p class="soft">{tryingWords().againstTheSignalOfOneCoil(figure(metres))}</p>
     </Screen>
   );
-}
-
-/** Curves of the newest question; the last ones stay until newer ones are there. */
-function useTrial(
-  before: Circuit,
-  after: Circuit,
-  setting: Setting,
-  sweep: string | null,
-  metres: number,
-) {
-  const { engine } = usePorts();
-  const [trial, setTrial] = useState<Trial | null>(null);
-  const [failed, setFailed] = useState<string | null>(null);
-  useEffect(() => {
-    let here = true;
-    engine
-      .trial({
-        before: { circuit: before, load: loadOf(USUAL_CABLE) },
-        after: { circuit: after, load: loadOf(metres) },
-        setting,
-        sweep,
-      })
-      .then(
-        (found) => {
-          if (!here) return;
-          setTrial(found);
-          setFailed(null);
-        },
-        (error: unknown) => {
-          const outdated = error instanceof Error && 'code' in error && error.code === 'outdated';
-          if (here && !outdated)
-            setFailed(error instanceof Error ? error.message : tryingWords().itCouldNotBeWorkedOut);
-        },
-      );
-    return () => {
-      here = false;
-    };
-  }, [before, after, setting, sweep, metres, engine]);
-  return { trial, failed };
-}
-
-function useChanges(job: Job, after: Circuit): readonly ReadingChange[] | null {
-  const { engine } = usePorts();
-  const [changes, setChanges] = useState<readonly ReadingChange[] | null>(null);
-  useEffect(() => {
-    let here = true;
-    setChanges(null);
-    if (after !== job.circuit)
-      engine.changes({ before: job.circuit, after, meter: job.meter }).then(
-        (found) => here && setChanges(found),
-        () => here && setChanges(null),
-      );
-    return () => {
-      here = false;
-    };
-  }, [job.circuit, job.meter, after, engine]);
-  return changes;
 }
 
 interface ControlsProps {

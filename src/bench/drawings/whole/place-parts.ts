@@ -1,12 +1,12 @@
 import type { Circuit } from '../../../circuit/circuit.ts';
 import { layoutOf } from '../../../circuit/netlist.ts';
 import type { PartId } from '../../../circuit/parts/part.ts';
+import { finished, nextTask } from '../../next-task.ts';
 import { type Box, boxesOverlap, type Side } from '../geometry.ts';
 import { splitLug } from '../names.ts';
 import { rowsOf } from '../rank.ts';
 import { union } from './boxes.ts';
 import { type Footprint, footprintOf } from './footprint.ts';
-import { pause } from './pause.ts';
 import { GRID, type Place, type Places, type Stand, standsOf, type Turn } from './places.ts';
 import { roomOnSheet } from './sheet-room.ts';
 
@@ -24,12 +24,20 @@ const turnOf = (stand: Stand): Turn => (stand.parts[0]?.kind === 'jack' ? 180 : 
  * A place for every part. Those in `kept` stay where they are, new ones get free room as near as may be to what they
  * are joined to. Deterministic: equal circuits and kept places give equal places.
  */
-export function placeParts(circuit: Circuit, kept?: Places): Places {
+export const placeParts = (circuit: Circuit, kept?: Places): Places =>
+  finished(placing(circuit, kept));
+
+/** The same, with a rest before each way to try. */
+export function* placing(circuit: Circuit, kept?: Places): Generator<void, Places> {
   const stands = standsOf(circuit);
   const staying = stands.filter(({ id }) => kept?.has(id));
   if (kept && staying.length > 0) return besideKept(circuit, stands, kept);
   const rows = rowsOf(circuit, stands);
-  const sheets = WIDTHS.map((width) => shelve(circuit, rows, width));
+  const sheets: Sheet[] = [];
+  for (const width of WIDTHS) {
+    yield;
+    sheets.push(shelve(circuit, rows, width));
+  }
   const off = ({ w, h }: Sheet): number => Math.abs(Math.log(w / h / SHAPE));
   const best = sheets.reduce((a, b) => (off(b) < off(a) - 1e-9 ? b : a));
   return best.places;
@@ -38,8 +46,8 @@ export function placeParts(circuit: Circuit, kept?: Places): Places {
 /** Has the footprints of all parts ready for `placeParts`, a few milliseconds at a time. */
 export async function footprintsAhead(circuit: Circuit): Promise<void> {
   for (const stand of standsOf(circuit)) {
+    await nextTask();
     footprintOf(circuit, stand, turnOf(stand));
-    await pause();
   }
 }
 

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Circuit } from '../../../circuit/circuit.ts';
-import { pause } from './pause.ts';
+import { nextTask } from '../../next-task.ts';
 import type { Places } from './places.ts';
 import { foundLayout, layoutAside, type WholeLayout } from './whole-layout.ts';
 
@@ -14,7 +14,7 @@ export function useLayout(circuit: Circuit, places?: Places): WholeLayout | null
     // The words of the screen come first.
     const timer = setTimeout(async () => {
       const found = await layoutAside(circuit, places);
-      await pause();
+      await nextTask();
       if (found && isWanted) draw((count) => count + 1);
     }, 0);
     return () => {

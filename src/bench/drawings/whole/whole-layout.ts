@@ -1,10 +1,10 @@
 import type { Circuit } from '../../../circuit/circuit.ts';
+import { finishedAside, nextTask } from '../../next-task.ts';
 import type { Box } from '../geometry.ts';
 import { union } from './boxes.ts';
 import { type LeadWord, leadWords } from './lead-words.ts';
 import type { Way } from './maze.ts';
-import { pause } from './pause.ts';
-import { footprintsAhead, placeParts } from './place-parts.ts';
+import { footprintsAhead, placeParts, placing } from './place-parts.ts';
 import type { Places } from './places.ts';
 import { route } from './route.ts';
 import {
@@ -42,9 +42,9 @@ export function foundLayout(circuit: Circuit, places?: Places): WholeLayout | un
 export function wholeLayout(circuit: Circuit, places?: Places): WholeLayout {
   const found = foundLayout(circuit, places);
   if (found) return found;
-  const plan = planned(circuit, places);
-  const { errands, boxes } = plan.survey;
-  return drawnUp(circuit, places, plan, route(errands, boxes));
+  const stands = standing(circuit, places ?? placeParts(circuit));
+  const survey = surveyed(circuit, stands);
+  return drawnUp(circuit, places, { stands, survey }, route(survey.errands, survey.boxes));
 }
 
 /**
@@ -56,20 +56,19 @@ export async function layoutAside(
   places?: Places,
 ): Promise<WholeLayout | undefined> {
   if (!places) await footprintsAhead(circuit);
-  const plan = planned(circuit, places);
+  await nextTask();
+  const stands = standing(circuit, places ?? (await finishedAside(placing(circuit))));
+  await nextTask();
+  const plan = { stands, survey: surveyed(circuit, stands) };
+  await nextTask();
   const ways = await waysAside(plan.survey);
-  await pause();
+  await nextTask();
   return ways && drawnUp(circuit, places, plan, ways);
 }
 
 interface Plan {
   readonly stands: readonly Standing[];
   readonly survey: Survey;
-}
-
-function planned(circuit: Circuit, places: Places | undefined): Plan {
-  const stands = standing(circuit, places ?? placeParts(circuit));
-  return { stands, survey: surveyed(circuit, stands) };
 }
 
 function drawnUp(
