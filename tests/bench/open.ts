@@ -1,12 +1,10 @@
 import { switchSettings } from '../../src/circuit/setting.ts';
 import { exportJob } from '../../src/notebook/exchange.ts';
 import { bringIn, onScreen } from '../e2e/hunting.ts';
-import { atJack, jobCalled } from '../e2e/notebook-data.ts';
+import { LUGS, largeJob } from './made/large-job.ts';
 import { rounded } from './made/percentile.ts';
-import { sizedWiring } from './made/sized-wiring.ts';
 import { slowPhone, THROTTLE } from './made/slow-phone.ts';
 
-const LUGS = 80;
 /** Each screen of the job by its address, and the screen that is waited for. */
 const SCREENS = [
   ['hunt', 'asking'],
@@ -20,13 +18,7 @@ const SCREENS = [
  * pairs of faults are weighed: the longest task on the main thread on each screen of the job, from the touch until the screen stands still.
  */
 export async function run() {
-  const circuit = sizedWiring(LUGS, 'open');
-  const [setting] = switchSettings(circuit);
-  const reading = atJack('r1', '2026-03-01T11:00:00Z');
-  const job = jobCalled('large', 'Large', {
-    circuit,
-    readings: [{ ...reading, ask: { ...reading.ask, setting: setting! } }],
-  });
+  const job = largeJob();
   const { page, address, slowDown, longTasks, close } = await slowPhone();
   await bringIn(page, address, exportJob(job));
   await onScreen(page, 'asking');
@@ -54,6 +46,11 @@ export async function run() {
   await close();
   return {
     openLongestTaskMs: Math.max(...Object.values(screens).map((one) => one.longestTaskMs)),
-    open: { lugs: LUGS, switchStates: switchSettings(circuit).length, throttle: THROTTLE, screens },
+    open: {
+      lugs: LUGS,
+      switchStates: switchSettings(job.circuit).length,
+      throttle: THROTTLE,
+      screens,
+    },
   };
 }

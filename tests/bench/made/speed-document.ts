@@ -15,6 +15,9 @@ export interface SpeedFigures {
   readonly dragLongestTaskMs: number;
   readonly longestTaskMs: number;
   readonly openLongestTaskMs: number;
+  readonly compileAloneMissedPer1000: number;
+  readonly stillMissedPer1000: number;
+  readonly compileAloneTasksAbove50: number;
   readonly compileExponent: number;
   readonly workerPeakMb: number;
   readonly firstLoadKbGzip: number;
@@ -102,6 +105,17 @@ export function speedDocument(figures: SpeedFigures): string {
       '`openLongestTaskMs`',
       'the same while a wiring of 80 lugs and 12 switch states is opened',
       figures.openLongestTaskMs,
+    ],
+    [
+      '`compileAloneMissedPer1000`',
+      'frames missed of 1000 while the worker compiles that wiring and nothing is drawn',
+      figures.compileAloneMissedPer1000,
+    ],
+    ['`stillMissedPer1000`', 'the same with no worker at all', figures.stillMissedPer1000],
+    [
+      '`compileAloneTasksAbove50`',
+      'tasks above 50 ms on the main thread meanwhile',
+      figures.compileAloneTasksAbove50,
     ],
     [
       '`compileExponent`',
