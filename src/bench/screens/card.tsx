@@ -12,7 +12,8 @@ import { useGrowing } from '../growing.ts';
 import { Screen } from '../pieces/screen.tsx';
 import { usePorts } from '../ports.ts';
 import { hrefOf } from '../route.ts';
-import { type CardContext, JackTable, LinesTable } from './card-rows.tsx';
+import type { CardContext } from './card-row.tsx';
+import { JackTable, LinesTable } from './card-rows.tsx';
 import { Grounds } from './grounds.tsx';
 
 interface CardProps {
