@@ -66,8 +66,8 @@ describe('figures', () => {
 describe('a day', () => {
   it('is written with its month in words', async () => {
     const moment = new Date(2026, 2, 31, 12).toISOString();
-    expect(dateText(moment)).toBe('31 Mar 2026');
+    expect(dateText(moment)).toBe('31\u00a0Mar\u00a02026');
     await speakIn(dutch);
-    expect(dateText(moment)).toBe('31 mrt 2026');
+    expect(dateText(moment)).toBe('31\u00a0mrt\u00a02026');
   });
 });

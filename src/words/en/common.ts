@@ -12,7 +12,8 @@ const common = {
   probes: /^(.*?)\bR on (.+), B on (.+?)(?:\. ([A-Z].*)|\.?)$/s,
   on: 'on',
   /** A day in a list; months count from 0. */
-  day: (day: number, month: number, year: number) => `${day} ${months[month] ?? ''} ${year}`,
+  day: (day: number, month: number, year: number) =>
+    `${day}\u00a0${months[month] ?? ''}\u00a0${year}`,
   /** A title of the person's or the app's inside a sentence. */
   theTitled: (title: string) => (/^\p{Ll}/u.test(title) ? `the ${title}` : title),
   /** A place without its article, for the first word of a table. */

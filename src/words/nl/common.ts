@@ -6,7 +6,8 @@ export const common: ReturnType<typeof English> = {
   or: (words: readonly string[]) => listed(words, 'of'),
   probes: /^(.*?)\bR op (.+), B op (.+?)(?:\. ([A-Z].*)|\.?)$/s,
   on: 'op',
-  day: (day: number, month: number, year: number) => `${day} ${months[month] ?? ''} ${year}`,
+  day: (day: number, month: number, year: number) =>
+    `${day}\u00a0${months[month] ?? ''}\u00a0${year}`,
   theTitled: (title: string) => (/^\p{Ll}/u.test(title) ? de(title) : title),
   bare: (place: string) => place.replace(/^(de|het) /, ''),
 };
