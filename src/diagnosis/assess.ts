@@ -20,17 +20,11 @@ import { HEALTHY, SOMETHING_ELSE } from './hypothesis.ts';
 import { type Believed, type Bench, beepsOf, believed, benchOf, liftsAt } from './kept-bench.ts';
 import { learnedValues } from './learned-values.ts';
 import { fewAreLeft } from './lifts.ts';
-import {
-  byEarEffort,
-  openAsks,
-  perEffort,
-  type Ranked,
-  type Rule,
-  rankReadings,
-} from './next-reading.ts';
+import { openAsks, type Ranked, rankReadings } from './next-reading.ts';
 import type { Predictor } from './predictor.ts';
 import { reportOf } from './report.ts';
 import { ended, type Rests } from './rests.ts';
+import { byEarEffort, perEffort, type Rule } from './rule.ts';
 import { verdictOf, WORTH_ASKING } from './verdict.ts';
 import { whyOf } from './why.ts';
 

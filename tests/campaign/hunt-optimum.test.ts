@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { perEffort } from '../../src/diagnosis/next-reading.ts';
+import { perEffort } from '../../src/diagnosis/rule.ts';
 import { costBy, drawnCase, optimalCost, overOptimum, type SmallCase } from './hunt-optimum.ts';
 
 /** Every two-way question about these suspects, at one cost. */

@@ -1,4 +1,4 @@
-import { perEffort, type Rule, type Weighing } from '../../src/diagnosis/next-reading.ts';
+import { perEffort, type Rule, type Weighing } from '../../src/diagnosis/rule.ts';
 import { expectedEdges } from '../../src/diagnosis/worth.ts';
 import { likeliest } from '../../src/readings/likeliest.ts';
 import type { Prediction } from '../../src/readings/prediction.ts';
