@@ -8,22 +8,30 @@ export interface MortalBrowser {
   kill(): Promise<void>;
 }
 
-/** A browser with a profile on disk that can be killed. */
-export async function startBrowser(profile: string): Promise<MortalBrowser> {
+/** A browser with a profile on disk that can be killed. One that hangs as it starts is killed, and another is started. */
+export async function startBrowser(profile: string, tries = 3): Promise<MortalBrowser> {
   const { executablePath, args } = browserLaunch;
   const child = spawn(
     executablePath!,
     [...args!, '--headless', '--remote-debugging-port=0', `--user-data-dir=${profile}`],
     { detached: true, stdio: ['ignore', 'ignore', 'pipe'] },
   );
+  const end = async (): Promise<void> => {
+    const gone = new Promise((resolve) => child.once('exit', resolve));
+    process.kill(-child.pid!, 'SIGKILL');
+    await gone;
+  };
   const address = await addressOf(child);
-  const browser = await chromium.connectOverCDP(address);
+  const browser = await chromium.connectOverCDP(address).catch(async (error: unknown) => {
+    await end();
+    if (tries <= 1) throw error;
+    return null;
+  });
+  if (!browser) return await startBrowser(profile, tries - 1);
   return {
     browser,
     async kill() {
-      const gone = new Promise((resolve) => child.once('exit', resolve));
-      process.kill(-child.pid!, 'SIGKILL');
-      await gone;
+      await end();
       await browser.close();
     },
   };

@@ -142,7 +142,16 @@ test('a browser that is killed while two tabs store readings has lost none that 
         };
         if (kill > 0) {
           const first = await open();
-          const found = new Set(await first.evaluate<string[]>('window.list()'));
+          const list = first.evaluate<string[]>('window.list()').catch(async (error: unknown) => {
+            const databases = await first.evaluate<string>(
+              'indexedDB.databases().then(JSON.stringify)',
+            );
+            throw new Error(
+              `after kill ${kill}, ${counts.join(', ')} stored; databases ${databases}`,
+              { cause: error },
+            );
+          });
+          const found = new Set(await list);
           expect([...stored].filter((one) => !found.has(one))).toEqual([]);
         }
         if (kill === KILLS) break;
