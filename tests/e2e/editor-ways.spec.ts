@@ -325,8 +325,9 @@ test('a switch gets lugs and contacts of its own, and the wiring takes them', as
   await expect(pictured.nth(2)).toHaveAccessibleName('position 3: joins A1 – B3');
   await board.tap(board.button('Part AC from A2, down'));
   await expect(page.getByLabel('Contacts')).toHaveValue('own');
-  const made = (await storedDraft(page)).now.circuit.parts.find(({ id }) => id === 'miniToggle');
-  expect(made).toMatchObject({
+  const made = async () =>
+    (await storedDraft(page)).now.circuit.parts.find(({ id }) => id === 'miniToggle');
+  await expect.poll(made).toMatchObject({
     rows: [
       ['A1', 'AC', 'A2'],
       ['B1', 'B2', 'B3'],

@@ -1,4 +1,5 @@
 import { type ChildProcess, spawn } from 'node:child_process';
+import { readdirSync, readFileSync } from 'node:fs';
 import { type Browser, chromium } from '@playwright/test';
 import { browserLaunch } from './browser.ts';
 
@@ -20,6 +21,11 @@ export async function startBrowser(profile: string, tries = 3): Promise<MortalBr
     const gone = new Promise((resolve) => child.once('exit', resolve));
     process.kill(-child.pid!, 'SIGKILL');
     await gone;
+    // Its other processes die a moment later: the next browser must not open a profile that one of them still holds.
+    for (let left = processesOn(profile); left.length > 0; left = processesOn(profile)) {
+      for (const pid of left) killed(pid);
+      await new Promise((resolve) => setTimeout(resolve, 20));
+    }
   };
   const address = await addressOf(child);
   const browser = await chromium.connectOverCDP(address).catch(async (error: unknown) => {
@@ -35,6 +41,26 @@ export async function startBrowser(profile: string, tries = 3): Promise<MortalBr
       await browser.close();
     },
   };
+}
+
+/** Processes whose command line names the profile, as Linux tells of them. */
+const processesOn = (profile: string): readonly number[] =>
+  readdirSync('/proc')
+    .map(Number)
+    .filter((pid) => {
+      try {
+        return pid > 0 && readFileSync(`/proc/${pid}/cmdline`, 'utf8').includes(profile);
+      } catch {
+        return false; // It has ended meanwhile.
+      }
+    });
+
+function killed(pid: number): void {
+  try {
+    process.kill(pid, 'SIGKILL');
+  } catch {
+    // It has ended meanwhile.
+  }
 }
 
 const addressOf = (child: ChildProcess): Promise<string> =>

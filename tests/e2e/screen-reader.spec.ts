@@ -44,6 +44,8 @@ test('a whole hunt without a screen and without a pointer', async ({ app, page, 
   const seen = new Set<string>();
   for (let taken = 0; taken < 15; ) {
     const screen = await onScreen(page, 'asking', 'opening', 'changed', 'doubtful', 'verdict');
+    // The picture comes a moment after the words.
+    if (screen === 'asking') await page.locator('.asking-drawing [role=img]').first().waitFor();
     const nodes = await check(screen);
     seen.add(screen);
     if (screen === 'verdict') break;

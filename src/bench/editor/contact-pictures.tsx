@@ -10,6 +10,8 @@ const NARROW = 26;
 /** Lugs in a row from which they stand closer, so that twelve still fit on a screen of 320. */
 const MANY = 6;
 const ROOM = { side: 18, above: 24, below: 26 };
+/** Room to the right of the last spots for a name of three signs. */
+const NAME_ROOM = 34;
 const RADIUS = 5;
 /** How far a line bows for each lug that it passes, and at most: lines of one end lie inside each other and below the names above. */
 const BOW = { each: 7, most: 20 };
@@ -37,6 +39,12 @@ function spotsOf({ rows }: Pick<Switch, 'rows'>): readonly Spot[] {
   );
 }
 
+/** Whether lines run from row to row: then names stand beside their spots, and else below them. */
+function runsDown({ positions }: Switch, spots: readonly Spot[]): boolean {
+  const row = new Map(spots.map((spot) => [spot.lug, spot.row]));
+  return positions.some(({ joins }) => joins.some(([a, b]) => row.get(a) !== row.get(b)));
+}
+
 /** Straight between neighbours, bowed where another lug would lie in the way. */
 function lineBetween(a: Spot, b: Spot): string {
   const apart = Math.max(Math.abs(a.row - b.row), Math.abs(a.column - b.column));
@@ -52,13 +60,14 @@ function lineBetween(a: Spot, b: Spot): string {
 /** Which lugs a switch joins, a picture for each position, as its soldering side is seen. */
 export function ContactPictures({ part }: { part: Switch }) {
   const spots = spotsOf(part);
+  const beside = runsDown(part, spots);
   return (
     <div class="contact-pictures">
       <p class="soft">{editorWords().joinedLugsSeenFromBehind}</p>
       <ul>
         {part.positions.map(({ name, title, joins }) => (
           <li key={name}>
-            <ContactPicture spots={spots} title={title} joins={joins} />
+            <ContactPicture spots={spots} title={title} joins={joins} beside={beside} />
             <span>{capital(called(title))}</span>
           </li>
         ))}
@@ -71,13 +80,15 @@ interface PictureProps {
   readonly spots: readonly Spot[];
   readonly title: string;
   readonly joins: Switch['positions'][number]['joins'];
+  /** Names stand beside their spots. */
+  readonly beside: boolean;
 }
 
-function ContactPicture({ spots, title, joins }: PictureProps) {
+function ContactPicture({ spots, title, joins, beside }: PictureProps) {
   const of = new Map(spots.map((spot) => [spot.lug, spot]));
   const joined = new Set(joins.flat());
-  const width = Math.max(...spots.map(({ x }) => x)) + ROOM.side;
-  const height = Math.max(...spots.map(({ y }) => y)) + ROOM.below;
+  const width = Math.max(...spots.map(({ x }) => x)) + (beside ? NAME_ROOM : ROOM.side);
+  const height = Math.max(...spots.map(({ y }) => y)) + (beside ? ROOM.side : ROOM.below);
   return (
     <svg
       role="img"
@@ -113,9 +124,9 @@ function ContactPicture({ spots, title, joins }: PictureProps) {
             stroke-width={STROKE.light}
           />
           <text
-            x={x}
-            y={y + RADIUS + NAME_SIZE + 1}
-            text-anchor="middle"
+            x={beside ? x + RADIUS + 4 : x}
+            y={beside ? y + 0.36 * NAME_SIZE : y + RADIUS + NAME_SIZE + 1}
+            text-anchor={beside ? 'start' : 'middle'}
             font-size={NAME_SIZE}
             font-weight={joined.has(lug) ? 700 : 400}
             fill={joined.has(lug) ? INK : SOFT}

@@ -61,7 +61,8 @@ export function ClosingAsking({ snapshot, item, strip, say }: AskingProps) {
         )}
         {said && (
           <p role="status">
-            <ItemMark mark={said.mark} /> {said.words}
+            <ItemMark mark={said.mark} />{' '}
+            {said.mark === 'fits' ? proofWords().theReadingBefore(said.words) : said.words}
           </p>
         )}
       </div>

@@ -47,6 +47,7 @@ const proof = {
   noReasonWasGiven: 'No reason was given.',
   closingCheck: 'Closing check',
   print: 'Print',
+  theReadingBefore: (answer: string) => `the reading before: ${answer}`,
   theOneBefore: 'The one before',
   theOneAfter: 'The one after',
   thePageCouldNotBeMadeSentence: (sentence: string) => `The page could not be made: ${sentence}`,

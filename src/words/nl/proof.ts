@@ -48,6 +48,7 @@ export const proof: ReturnType<typeof English> = {
   noReasonWasGiven: 'Er werd geen reden gegeven.',
   closingCheck: 'Eindcontrole',
   print: 'Afdrukken',
+  theReadingBefore: (answer) => `de meting hiervoor: ${answer}`,
   theOneBefore: 'De vorige',
   theOneAfter: 'De volgende',
   thePageCouldNotBeMadeSentence: (sentence) => `De pagina kon niet gemaakt worden: ${sentence}`,
