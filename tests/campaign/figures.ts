@@ -118,7 +118,7 @@ export function calibrationNoise(list: readonly Pick<Stated, 'probability'>[]): 
 
 /** Nothing was heard to be wrong, and the hunt left the rest to the closing check: not right, and not wrong about any part. */
 export const isLeftToClosing = ({ right, noticed, verdict }: HuntResult): boolean =>
-  !right && !noticed && (verdict === 'not-ruled-out' || verdict === 'healthy');
+  !right && !noticed && verdict === 'not-ruled-out';
 
 /** How each rule did on the guitars drawn by prior, which all of them hunted on. */
 export function byRule(results: readonly HuntResult[]): Readonly<

@@ -1,11 +1,11 @@
 import type { Circuit, JointId, LugRef } from '../../circuit/circuit.ts';
 import type { NodeName } from '../../circuit/edit.ts';
 import type { PartId } from '../../circuit/parts/part.ts';
+import { ended, type Rests } from '../../diagnosis/rests.ts';
 import type { Ask } from '../../readings/reading.ts';
 import { called } from '../../words/called.ts';
 import { commonWords } from '../../words/en/common.ts';
 import { drawingWords } from '../../words/en/drawings.ts';
-import { finished } from '../next-task.ts';
 import { type Box, type Point, point } from './geometry.ts';
 import { jointOf, lugOfNode, splitLug } from './names.ts';
 import { type Plan, plansFor, toolPart } from './plan.ts';
@@ -63,7 +63,7 @@ export function sceneOf(
   ask: Ask,
   lie: Lie = USUAL_LIE,
 ): readonly (readonly Panel[])[] {
-  return finished(sceneInSteps(circuit, ask, lie));
+  return ended(sceneInSteps(circuit, ask, lie));
 }
 
 /** The same, with a rest before each panel. */
@@ -71,7 +71,7 @@ export function* sceneInSteps(
   circuit: Circuit,
   ask: Ask,
   lie: Lie,
-): Generator<void, readonly (readonly Panel[])[]> {
+): Rests<readonly (readonly Panel[])[]> {
   const rows: (readonly Panel[])[] = [];
   for (const row of framed(plansFor(circuit, ask), ask.kind)) {
     const panels: Panel[] = [];

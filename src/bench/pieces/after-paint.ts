@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import type { Rests } from '../../diagnosis/rests.ts';
 
 /** Where no frame comes, as in a tab behind others, nothing waits for one longer than this, milliseconds. */
 const NO_FRAME = 100;
@@ -50,7 +51,7 @@ export function useAfterPaint(key: string, more = 0): boolean {
 export function useAside<Result>(
   of: string,
   way: string,
-  work: () => Generator<void, Result>,
+  work: () => Rests<Result>,
   more = 0,
 ): Result | undefined {
   const [made, setMade] = useState<{ readonly of: string; readonly result: Result }>();

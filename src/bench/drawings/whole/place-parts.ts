@@ -1,7 +1,8 @@
 import type { Circuit } from '../../../circuit/circuit.ts';
 import { layoutOf } from '../../../circuit/netlist.ts';
 import type { PartId } from '../../../circuit/parts/part.ts';
-import { finished, nextTask } from '../../next-task.ts';
+import { ended, type Rests } from '../../../diagnosis/rests.ts';
+import { nextTask } from '../../next-task.ts';
 import { type Box, boxesOverlap, type Side } from '../geometry.ts';
 import { splitLug } from '../names.ts';
 import { rowsOf } from '../rank.ts';
@@ -25,10 +26,10 @@ const turnOf = (stand: Stand): Turn => (stand.parts[0]?.kind === 'jack' ? 180 : 
  * are joined to. Deterministic: equal circuits and kept places give equal places.
  */
 export const placeParts = (circuit: Circuit, kept?: Places): Places =>
-  finished(placing(circuit, kept));
+  ended(placing(circuit, kept));
 
 /** The same, with a rest before each way to try. */
-export function* placing(circuit: Circuit, kept?: Places): Generator<void, Places> {
+export function* placing(circuit: Circuit, kept?: Places): Rests<Places> {
   const stands = standsOf(circuit);
   const staying = stands.filter(({ id }) => kept?.has(id));
   if (kept && staying.length > 0) return besideKept(circuit, stands, kept);

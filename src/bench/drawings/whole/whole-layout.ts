@@ -1,5 +1,5 @@
 import type { Circuit } from '../../../circuit/circuit.ts';
-import { finishedAside, nextTask } from '../../next-task.ts';
+import { endedAside, nextTask } from '../../next-task.ts';
 import type { Box } from '../geometry.ts';
 import { union } from './boxes.ts';
 import { type LeadWord, leadWords } from './lead-words.ts';
@@ -57,7 +57,7 @@ export async function layoutAside(
 ): Promise<WholeLayout | undefined> {
   if (!places) await footprintsAhead(circuit);
   await nextTask();
-  const stands = standing(circuit, places ?? (await finishedAside(placing(circuit))));
+  const stands = standing(circuit, places ?? (await endedAside(placing(circuit))));
   await nextTask();
   const plan = { stands, survey: surveyed(circuit, stands) };
   await nextTask();
