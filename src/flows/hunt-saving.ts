@@ -1,4 +1,4 @@
-import { hunt } from './hunt-setup.ts';
+import { hunt, keepFailure } from './hunt-setup.ts';
 
 /** Nothing new is asked before the last act is stored. */
 export const saving = hunt.createStateConfig({
@@ -9,10 +9,7 @@ export const saving = hunt.createStateConfig({
       target: 'placing',
       actions: { type: 'keepStored', params: ({ event }) => ({ work: event.output }) },
     },
-    onError: {
-      target: 'storageFailed',
-      actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
-    },
+    onError: { target: 'storageFailed', actions: keepFailure },
   },
   // Storing joins what both tabs did, and gives it back.
   on: { CHANGED_ELSEWHERE: {}, OWN_ASK: {}, SAW: {} },

@@ -1,7 +1,13 @@
 /** The states of a hunt in which the engine works, and what follows from what it found. */
+import type { Assessment } from '../diagnosis/assessment.ts';
 import type { Ask } from '../readings/reading.ts';
-import { hunt, joinedQuietly } from './hunt-setup.ts';
+import { hunt, joinedQuietly, keepFailure } from './hunt-setup.ts';
 import { evidenceOf } from './work.ts';
+
+const keepAssessment = {
+  type: 'keepAssessment',
+  params: ({ event }: { event: { output: Assessment } }) => ({ assessment: event.output }),
+} as const;
 
 /** What the newest reading did is shown while it is worked out what follows from it. */
 export const standing = hunt.createStateConfig({
@@ -15,10 +21,7 @@ export const standing = hunt.createStateConfig({
         'compareWithBefore',
       ],
     },
-    onError: {
-      target: 'engineFailed',
-      actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
-    },
+    onError: { target: 'engineFailed', actions: keepFailure },
   },
 });
 
@@ -26,17 +29,8 @@ export const assessing = hunt.createStateConfig({
   invoke: {
     src: 'assess',
     input: ({ context }) => evidenceOf(context.work),
-    onDone: {
-      target: 'onward',
-      actions: {
-        type: 'keepAssessment',
-        params: ({ event }) => ({ assessment: event.output }),
-      },
-    },
-    onError: {
-      target: 'engineFailed',
-      actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
-    },
+    onDone: { target: 'onward', actions: keepAssessment },
+    onError: { target: 'engineFailed', actions: keepFailure },
   },
 });
 
@@ -44,12 +38,7 @@ export const changed = hunt.createStateConfig({
   invoke: {
     src: 'assess',
     input: ({ context }) => evidenceOf(context.work),
-    onDone: {
-      actions: {
-        type: 'keepAssessment',
-        params: ({ event }) => ({ assessment: event.output }),
-      },
-    },
+    onDone: { actions: keepAssessment },
     // It is asked for once more when it is needed, and said then what is wrong.
     onError: {},
   },
@@ -81,10 +70,7 @@ export const expecting = hunt.createStateConfig({
       target: 'asking',
       actions: { type: 'askOwn', params: ({ event }) => ({ expected: event.output }) },
     },
-    onError: {
-      target: 'volunteering',
-      actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
-    },
+    onError: { target: 'volunteering', actions: keepFailure },
   },
   on: { CHANGED_ELSEWHERE: joinedQuietly },
 });
