@@ -51,6 +51,8 @@ test('a practice guitar: one touch at home, its fault found and mended, without 
   const found = page.locator('.practice-end[data-found]');
   for (let taken = 0; taken < 25; ) {
     const screen = await onScreen(page, 'asking', 'changed', 'doubtful', 'verdict', 'repairing');
+    // Whether it was found the engine says a moment after the verdict.
+    if (screen === 'verdict') await page.locator('.practice-end').waitFor();
     if (screen === 'verdict' && (await found.count()) > 0) break;
     if (screen === 'changed') await button(page, 'Go on').click();
     if (screen === 'doubtful') await button(page, /as I typed it/).click();
