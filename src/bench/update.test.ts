@@ -36,6 +36,12 @@ describe('keeping the app offline', () => {
     vi.useFakeTimers();
     vi.stubGlobal('window', { location: { reload } });
     vi.stubGlobal('navigator', { serviceWorker: workers });
+    const kept = new Map<string, string>();
+    vi.stubGlobal('sessionStorage', {
+      setItem: (key: string, value: string) => kept.set(key, value),
+      getItem: (key: string) => kept.get(key) ?? null,
+      removeItem: (key: string) => kept.delete(key),
+    });
     workers.controller = 'running';
     browser.registration = { active: 'running' };
     browser.register.mockImplementation(async () => browser.registration);
@@ -96,6 +102,35 @@ describe('keeping the app offline', () => {
     vi.advanceTimersByTime(3000);
     expect(reload).not.toHaveBeenCalled();
     vi.advanceTimersByTime(2000);
+    expect(reload).toHaveBeenCalledOnce();
+  });
+
+  it('opens once more where that version took over while the page was on its way', async () => {
+    const { acceptUpdate } = await started();
+    browser.registration.waiting = 'newer';
+    await waits();
+    acceptUpdate();
+    vi.advanceTimersByTime(5000);
+    vi.resetModules();
+    workers.controller = 'newer';
+    browser.registration = { active: 'newer' };
+    await started();
+    expect(reload).toHaveBeenCalledTimes(2);
+    vi.resetModules();
+    await started();
+    expect(reload).toHaveBeenCalledTimes(2);
+  });
+
+  it('does not open once more where it waits still', async () => {
+    const { acceptUpdate } = await started();
+    browser.registration.waiting = 'newer';
+    await waits();
+    acceptUpdate();
+    vi.advanceTimersByTime(5000);
+    vi.resetModules();
+    const { updateWaiting } = await started();
+    await waits();
+    expect(updateWaiting.value).toBe(true);
     expect(reload).toHaveBeenCalledOnce();
   });
 

@@ -14,6 +14,12 @@ export const offlineState: Signal<OfflineState> = signal('preparing');
  */
 const takeOverWithinMs = 4000;
 
+/**
+ * Left in this tab by a page that opened itself again unseen by the agreed version: it may have taken over while the next page was on
+ * its way here, which is then still of the old one, with nothing to tell it so.
+ */
+const agreedMark = 'lugwise-agreed-version';
+
 /** An app left open for days asks for a newer version this often, when it comes back into view. */
 const hoursBetweenChecks = 6;
 
@@ -54,6 +60,8 @@ export async function keepOffline(): Promise<void> {
     running ??= registration?.active ?? registration?.waiting ?? registration?.installing ?? null;
     await navigator.serviceWorker.ready;
     offlineState.value = 'ready';
+    // One that still waits says so, and one that takes over from now on too.
+    if (wasAgreed() && !registration?.waiting) window.location.reload();
     askNowAndThen(worker);
   } catch {
     // No certificate that the browser trusts, or a private window: the app works, but only online.
@@ -69,7 +77,17 @@ export function acceptUpdate(): void {
     return;
   }
   worker?.messageSkipWaiting();
-  setTimeout(() => window.location.reload(), takeOverWithinMs);
+  setTimeout(() => {
+    sessionStorage.setItem(agreedMark, 'yes');
+    window.location.reload();
+  }, takeOverWithinMs);
+}
+
+/** Whether the page before this one agreed to a version and did not see it take over; told once. */
+function wasAgreed(): boolean {
+  const agreed = sessionStorage.getItem(agreedMark) !== null;
+  sessionStorage.removeItem(agreedMark);
+  return agreed;
 }
 
 function askNowAndThen(current: Workbox): void {

@@ -5,6 +5,7 @@ import { simulate } from '../simulated/index.ts';
 import {
   button,
   enterAtJack,
+  hear,
   onScreen,
   overflow,
   readCautions,
@@ -174,13 +175,6 @@ test('a tab killed between two readings goes on with the next one', { tag: '@lon
   const asked = assess(evidenceOf(stored)).next[0]?.askText ?? '';
   await expect(again.locator('.asking-words')).toContainText(asked.split(', B on ')[1] ?? asked);
 });
-
-/** Chooses what is heard in one position. */
-async function hear(page: Page, position: string, word: string): Promise<void> {
-  const head = page.locator('.place-head', { hasText: new RegExp(`^${position}`, 'i') });
-  if ((await head.getAttribute('aria-expanded')) !== 'true') await head.click();
-  await page.locator('.place', { has: head }).locator('.chip', { hasText: word }).click();
-}
 
 async function choose(page: Page, label: string, words: RegExp): Promise<void> {
   const field = page.getByLabel(label);

@@ -1,4 +1,4 @@
-import type { Page } from '@playwright/test';
+import { expect, type Page } from '@playwright/test';
 
 /** Steps of a hunt as a person takes them, by what they see on the screen. */
 export const button = (page: Page, name: string | RegExp) =>
@@ -49,6 +49,8 @@ export async function hear(
     .locator('.place', { has: head })
     .locator('.chip', { hasText: new RegExp(`^${word}`) })
     .click();
+  // The next row unfolds with it: a head that is touched before it stands so would fold away again.
+  await expect(head.locator('.place-seen')).toHaveText(word, { ignoreCase: true });
 }
 
 /** Types a figure as on a display, "430k" or "OL", and enters it; `pause` milliseconds go by before each key. */
