@@ -1,3 +1,4 @@
+import type { Edit } from '../circuit/edit.ts';
 import { observe } from '../readings/index.ts';
 import type { Reading } from '../readings/reading.ts';
 import { askKey } from './ask-key.ts';
@@ -85,6 +86,12 @@ const UNEXPLAINED = 9;
 /** The same where it explains one reading by nothing but a slip. */
 const SLIPPED = -6;
 
+/** Where a lead in a wrong place is likeliest, two leads may be. */
+const MOVED = new Set<Edit['op']>(['land', 'exchange']);
+
+const largest = (values: readonly number[]): number =>
+  values.reduce((x, value, at) => (value > (values[x] as number) ? at : x), 0);
+
 /** What is believed after these readings, in whatever order they came. */
 export const believe = (
   predictor: Predictor,
@@ -95,11 +102,12 @@ export const believe = (
 /** Hypotheses scored between one rest and the next: a millisecond or two on a phone. */
 const AT_A_TIME = 50;
 
-/** The same in pieces. */
+/** The same in pieces. `rare` ways to be, which are no single faults, are asked for only where they may matter. */
 export function* believing(
   predictor: Predictor,
   singles: readonly Hypothesis[],
   readings: readonly Reading[],
+  rare: () => readonly Hypothesis[] = () => [],
 ): Rests<Belief> {
   const scorer = new Scorer(predictor, readings);
   function* scored(list: readonly Hypothesis[]): Rests<number[]> {
@@ -127,13 +135,18 @@ export function* believing(
     const pairs = pairsOf(scorer, singles, scores, readings.length);
     yield* add(pairs.likely);
     const listed = logSum(scores.filter((_, at) => isListed(singles[at] as Hypothesis)));
-    const isOdd = pairs.unexplained > UNEXPLAINED || pairs.worst < SLIPPED;
-    if (isOdd || listed < logSum([...logs, other]) - Math.LN2) {
+    const isOdd =
+      pairs.unexplained > UNEXPLAINED ||
+      pairs.worst < SLIPPED ||
+      listed < logSum([...logs, other]) - Math.LN2;
+    const rival = hypotheses[largest(logs)] as Hypothesis;
+    if (isOdd) {
       const known = new Set(pairs.likely.map(({ index }) => index));
-      const rival = logs.reduce((x, value, at) => (value > (logs[x] as number) ? at : x), 0);
-      const more = yield* pairs.joint(hypotheses[rival] as Hypothesis);
+      const more = yield* pairs.joint(rival);
       yield* add(more.filter(({ index }) => !known.has(index)));
     }
+    if (isOdd || rival.edits.some(({ op }) => MOVED.has(op)))
+      yield* add(yield* pairs.inTheRunning(rare(), rival));
   }
   const weights = normalise([...logs, other]);
   const weighed = hypotheses

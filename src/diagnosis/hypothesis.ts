@@ -10,7 +10,7 @@ import type { Loose } from '../readings/level.ts';
 export const HEALTHY = 'healthy';
 export const SOMETHING_ELSE = 'something else';
 
-/** One way the guitar may be: no fault, one fault in one size, or two. `something else` predicts nothing and is held apart. */
+/** One way the guitar may be: no fault, one fault in one size, or two, which may be one slip. `something else` predicts nothing and is held apart. */
 export interface Hypothesis {
   /** Its place among all hypotheses of a circuit; pairs come after the singles. */
   readonly index: number;
@@ -23,10 +23,11 @@ export interface Hypothesis {
 /** Shares before any reading (common practice, no source: a guitar is on the bench because something is wrong, and two faults at once are real). */
 export const PRIOR = {
   healthy: 0.1,
-  single: 0.78,
+  single: 0.77,
   double: 0.07,
   stray: 0.015,
   elsewhere: 0.02,
+  crossed: 0.01,
   somethingElse: 0.015,
 } as const;
 

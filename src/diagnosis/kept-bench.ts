@@ -7,6 +7,7 @@ import type { Access, Evidence } from './assessment.ts';
 import { beepsBeside } from './beeps.ts';
 import { type Belief, believing, distinct } from './belief.ts';
 import { candidates } from './candidates.ts';
+import { crossingsOf } from './crossings.ts';
 import { type Hypothesis, huntHypotheses } from './hypothesis.ts';
 import { liftsOf } from './lifts.ts';
 import { Predictor } from './predictor.ts';
@@ -19,6 +20,8 @@ export interface Bench {
   readonly circuit: Circuit;
   readonly predictor: Predictor;
   readonly singles: readonly Hypothesis[];
+  /** Leads in each other's place; made when they are first wanted. */
+  crossings?: readonly Hypothesis[];
   /** Asks by how far the guitar is open: the same objects each time, so that what is known of them is found again. */
   readonly asks: Readonly<Record<Access, readonly Ask[]>>;
   /** Those inside that a beep can answer; made when they are first wanted. */
@@ -48,6 +51,12 @@ export function beepsOf(bench: Bench): readonly Ask[] {
   return bench.beeps;
 }
 
+function crossingsAt(bench: Bench, repairs: readonly string[]): readonly Hypothesis[] {
+  const { predictor, singles } = bench;
+  bench.crossings ??= afterRepairs(crossingsOf(predictor.stated, singles.length), repairs);
+  return bench.crossings;
+}
+
 export function liftsAt(bench: Bench): readonly Ask[] {
   bench.lifts ??= liftsOf(bench.predictor.layout);
   return bench.lifts;
@@ -67,10 +76,8 @@ export interface Believed {
 }
 
 /** Rests now and then: the pieces can be done at once, or between other work. */
-export function* believed(
-  { predictor, singles, circuit }: Bench,
-  evidence: Evidence,
-): Rests<Believed> {
+export function* believed(bench: Bench, evidence: Evidence): Rests<Believed> {
+  const { predictor, singles, circuit } = bench;
   const { counted, stale } = splitByRepairs(
     predictor,
     singles,
@@ -85,6 +92,8 @@ export function* believed(
     evidence.repairs,
   ).counted;
   const readings = distinct([...free, ...counted]);
-  const belief = yield* believing(predictor, singles, readings);
+  const belief = yield* believing(predictor, singles, readings, () =>
+    crossingsAt(bench, evidence.repairs),
+  );
   return { apart, free, counted, stale, readings, belief };
 }

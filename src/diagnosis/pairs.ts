@@ -122,6 +122,8 @@ export interface Pairs {
    * beside those that explain most.
    */
   joint(rival: Hypothesis): Rests<readonly Hypothesis[]>;
+  /** Those of a list that are not out of the running against `rival`, with each reading by itself: the one hardest to explain first. */
+  inTheRunning(list: readonly Hypothesis[], rival: Hypothesis): Rests<readonly Hypothesis[]>;
 }
 
 /** Pairs of single faults; `scores` are ln of the singles' weights, `count` is how many readings there are. */
@@ -141,6 +143,8 @@ export function pairsOf(
   const lead = singles
     .filter(isListed)
     .reduce((x, y) => ((scores[y.index] as number) > (scores[x.index] as number) ? y : x));
+  const knownOf = (rival: Hypothesis): number =>
+    apartOf(scorer, rival, count).reduce((sum, value) => sum + value, rival.logPrior);
   const explained = (scores[lead.index] as number) - lead.logPrior;
   return {
     likely: rankedPairs(
@@ -151,7 +155,6 @@ export function pairsOf(
     unexplained: best.reduce((sum, value) => sum + value, 0) - explained,
     worst: Math.min(0, ...apartOf(scorer, lead, count)),
     joint: (rival) => {
-      const known = apartOf(scorer, rival, count).reduce((sum, value) => sum + value, 0);
       const few = partners.slice(0, MORE_PARTNERS);
       const shown = new Set(partners.map(({ hypothesis }) => hypothesis));
       const healthy = apartOf(scorer, singles[0] as Hypothesis, count);
@@ -162,8 +165,9 @@ export function pairsOf(
         .filter(isFirstOfFault((one) => one))
         .slice(0, HIDDEN)
         .map((hypothesis): Partner => ({ hypothesis, apart: healthy }));
-      return jointOf(scorer, few, hidden, best, singles.length, rival.logPrior + known);
+      return jointOf(scorer, few, hidden, best, singles.length, knownOf(rival));
     },
+    inTheRunning: (list, rival) => inTheRunning(scorer, best, list, knownOf(rival)),
   };
 }
 
@@ -197,6 +201,26 @@ function* jointOf(
   for (const one of [...rankedPairs(partners, worth, MORE_PAIRS), ...hiding]) {
     const joined = stillIn(scorer, granted, one, count, known);
     if (joined) found.push(joined);
+    yield;
+  }
+  return found;
+}
+
+function* inTheRunning(
+  scorer: Scorer,
+  best: readonly number[],
+  list: readonly Hypothesis[],
+  known: number,
+): Rests<readonly Hypothesis[]> {
+  const hardestFirst = [...best.entries()].sort((one, other) => falling(other[1], one[1]));
+  const found: Hypothesis[] = [];
+  for (const one of list) {
+    let rank = best.reduce((sum, value) => sum + value, one.logPrior);
+    const holds = hardestFirst.every(([at, most]) => {
+      rank += scorer.alone(one, at) - most;
+      return rank > known - BELOW;
+    });
+    if (holds) found.push(one);
     yield;
   }
   return found;

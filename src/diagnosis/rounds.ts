@@ -41,8 +41,8 @@ export function afterRepairs(
 ): readonly Hypothesis[] {
   if (repairs.length === 0) return singles;
   const done = new Set(repairs);
-  return singles.map((hypothesis, at) => {
-    if (at === 0) return { ...hypothesis, logPrior: Math.log(REPAIR_HOLDS) };
+  return singles.map((hypothesis) => {
+    if (hypothesis.faults.length === 0) return { ...hypothesis, logPrior: Math.log(REPAIR_HOLDS) };
     const repaired = hypothesis.faults.some((fault) => done.has(fault.remedy.key));
     return {
       ...hypothesis,

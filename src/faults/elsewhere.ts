@@ -1,3 +1,4 @@
+import type { JointId, Lead, LugRef } from '../circuit/circuit.ts';
 import { lugOfJoint, lugTitle, shortLeadTitle } from '../circuit/names.ts';
 import type { Layout } from '../circuit/netlist.ts';
 import { faultWords } from '../words/en/faults.ts';
@@ -23,33 +24,54 @@ export function landedElsewhere(layout: Layout, known: readonly Fault[]): readon
       ),
     ),
   );
-  const found = layout.circuit.leads
+  const found = seatedEnds(layout).flatMap((end) =>
+    seats
+      .filter((lug) => of(lug) !== of(end.right) && !modelled.has(name(end.joint, lug)))
+      .map((lug) => ({ end, lug })),
+  );
+  return found.map(({ end, lug }) => landedOn(layout, end, lug, 1 / found.length));
+}
+
+/** An end of a lead that may sit on a lug where it does not belong. */
+export interface SeatedEnd {
+  readonly lead: Lead;
+  readonly joint: JointId;
+  /** Where it belongs. */
+  readonly right: LugRef;
+}
+
+/** Every end of a wire, and of a pickup lead the one that leaves the pickup. */
+export const seatedEnds = (layout: Layout): readonly SeatedEnd[] =>
+  layout.circuit.leads
     .filter(({ kind }) => kind === 'wire' || kind === 'pickup')
     .flatMap((lead) =>
-      (lead.kind === 'wire' ? (['from', 'to'] as const) : (['to'] as const)).flatMap((end) => {
+      (lead.kind === 'wire' ? (['from', 'to'] as const) : (['to'] as const)).map((end) => {
         const joint = `${lead.id}@${end}`;
-        const right = lugOfJoint(layout, joint);
-        return seats
-          .filter((lug) => of(lug) !== of(right) && !modelled.has(name(joint, lug)))
-          .map((lug) => ({ lead, joint, right, lug }));
+        return { lead, joint, right: lugOfJoint(layout, joint) };
       }),
     );
-  return found.map(({ lead, joint, right, lug }): Fault => {
-    const [short, seat] = [shortLeadTitle(layout, lead.id), lugTitle(layout, right)];
-    return {
-      id: `elsewhere:${joint}>${lug}`,
-      family: 'elsewhere',
-      sites: [joint],
-      weight: 1 / found.length,
-      sentence: faultWords().landedElsewhere(short, lugTitle(layout, lug), seat),
-      remedy: {
-        ...remakeRemedy(layout, lead),
-        title: faultWords().moveShortLeadToLug(short, seat),
-        steps: [faultWords().findWhereItSits(short), faultWords().solderItToLug(seat)],
-      },
-      variants: [{ edits: [{ op: 'land', joint, lug }], share: 1 }],
-    };
-  });
+
+/** One of them on a lug of another part. */
+export function landedOn(
+  layout: Layout,
+  { lead, joint, right }: SeatedEnd,
+  lug: LugRef,
+  weight: number,
+): Fault {
+  const [short, seat] = [shortLeadTitle(layout, lead.id), lugTitle(layout, right)];
+  return {
+    id: `elsewhere:${joint}>${lug}`,
+    family: 'elsewhere',
+    sites: [joint],
+    weight,
+    sentence: faultWords().landedElsewhere(short, lugTitle(layout, lug), seat),
+    remedy: {
+      ...remakeRemedy(layout, lead),
+      title: faultWords().moveShortLeadToLug(short, seat),
+      steps: [faultWords().findWhereItSits(short), faultWords().solderItToLug(seat)],
+    },
+    variants: [{ edits: [{ op: 'land', joint, lug }], share: 1 }],
+  };
 }
 
 const partOf = (lug: string): string => lug.slice(0, lug.indexOf('.'));

@@ -22,6 +22,7 @@ export interface HuntFigures {
   readonly outsideFlaggedPath: number | null;
   readonly outsideFlaggedLead: number | null;
   readonly outsideFlaggedLeads: number | null;
+  readonly outsideFlaggedPathAndLead: number | null;
   readonly outsideMisnamed: number | null;
   /** Mean gap between stated probability and share right, over ten bins, weighted by their counts. */
   readonly calibrationError: number | null;
@@ -35,6 +36,7 @@ export interface HuntFigures {
 
 const isPath = ({ strange }: HuntResult): boolean => strange === 'path';
 const isLead = ({ strange }: HuntResult): boolean => strange === 'lead';
+const isBoth = ({ strange }: HuntResult): boolean => strange === 'path and lead';
 const isLeads = ({ strange }: HuntResult): boolean => strange === 'leads';
 const mean = (values: readonly number[]): number | null =>
   values.length === 0 ? null : round(values.reduce((sum, value) => sum + value, 0) / values.length);
@@ -65,6 +67,7 @@ export function figuresOf(results: readonly HuntResult[]): HuntFigures {
     outsideFlaggedPath: share(of('outside').filter(isPath), (one) => one.flagged === true),
     outsideFlaggedLead: share(of('outside').filter(isLead), (one) => one.flagged === true),
     outsideFlaggedLeads: share(of('outside').filter(isLeads), (one) => one.flagged === true),
+    outsideFlaggedPathAndLead: share(of('outside').filter(isBoth), (one) => one.flagged === true),
     outsideMisnamed: share(
       of('outside'),
       (one) => one.verdict === 'repair' && one.probability >= 0.95 && one.flagged !== true,

@@ -237,7 +237,7 @@ function drawFaults(circuit: Circuit, kind: Kind, dice: Dice): readonly Fault[] 
 
 /** The first of the wirings that has room for something that is not modelled, with it; each kind in turn. */
 function firstStrange(wirings: readonly StartingWiring[], seed: number, dice: Dice) {
-  const what = (['path', 'lead', 'leads'] as const)[seed % 3] as Strange;
+  const what = (['path', 'lead', 'leads', 'path and lead'] as const)[seed % 4] as Strange;
   for (const wiring of wirings) {
     const edits = strangePart(wiring.build(), what, dice);
     if (edits) return { wiring, edits, what };

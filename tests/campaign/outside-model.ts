@@ -12,15 +12,15 @@ import { Sets } from '../../src/solver/islands.ts';
 import type { Dice } from '../simulated/index.ts';
 
 /**
- * A path that nobody drew and a lead on a lug of another part are foreseen as such, and no faults of the list; two leads of two parts
- * that sit in each other's place are foreseen in no way.
+ * A path that nobody drew, a lead on a lug of another part, and two leads of two parts in each other's place are foreseen as such, and no
+ * faults of the list; a path and a lead together are foreseen in no way.
  */
-export type Strange = 'path' | 'lead' | 'leads';
+export type Strange = 'path' | 'lead' | 'leads' | 'path and lead';
 
 /**
  * Something that no list of faults has. Either a part nobody drew, of 1 to 30 kohm, between lugs, within a hand's reach, of two different parts that no
  * modelled fault joins (a resistor of an old modification, a damp patch of flux), or a lead soldered to a lug of a part that it has
- * no business at, or two of these. Drawn until it changes a reading at the jack by a tenth, so that there is something to find. Null where a wiring
+ * no business at, or two leads in each other's place. Drawn until it changes a reading at the jack by a tenth, so that there is something to find. Null where a wiring
  * has no room for it: in small ones every pair is modelled.
  */
 export function strangePart(circuit: Circuit, what: Strange, dice: Dice): readonly Edit[] | null {
@@ -87,7 +87,13 @@ export function strangePart(circuit: Circuit, what: Strange, dice: Dice): readon
       { op: 'land', joint: other, lug: a },
     ];
   };
-  const draw = { path: drawPath, lead: drawLead, leads: drawLeads }[what];
+  const drawBoth = (): readonly Edit[] | null => {
+    const [path, lead] = [drawPath(), drawLead()];
+    return path && lead && [...path, ...lead];
+  };
+  const draw = { path: drawPath, lead: drawLead, leads: drawLeads, 'path and lead': drawBoth }[
+    what
+  ];
   for (let tries = 0; tries < 500; tries += 1) {
     const edits = draw();
     if (edits && shows(edits)) return edits;

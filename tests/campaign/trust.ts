@@ -76,6 +76,13 @@ const lines = (slips: boolean): readonly Line[] => [
     counts: ({ flagged }) => flagged === true,
   },
   {
+    what: 'such a path and such a lead together, and said to be one of them or outside what is drawn',
+    target: '90 %',
+    kinds: ['outside'],
+    among: ({ strange }) => strange === 'path and lead',
+    counts: ({ flagged }) => flagged === true,
+  },
+  {
     what: 'any of these, and something else named with 95 % or more',
     target: 'at most 2 %',
     kinds: ['outside'],
