@@ -6,6 +6,7 @@ import type { WiringDraft } from '../../notebook/draft.ts';
 import { called } from '../../words/called.ts';
 import { editorWords } from '../../words/en/editor.ts';
 import { standOf } from '../drawings/whole/index.ts';
+import { useOnce } from '../once.ts';
 import { announce } from '../pieces/announce.tsx';
 import { Screen } from '../pieces/screen.tsx';
 import { Board } from './board.tsx';
@@ -97,14 +98,14 @@ export function Desk({ opened, lostIn, use }: DeskProps) {
     announce(editorWords().aLeadFromLugChooseTheLug(lugWords(circuit, lug)));
   };
 
-  const used = async () => {
+  const used = useOnce(async () => {
     setFailure(null);
     try {
       await use(editor.draft);
     } catch (error) {
       setFailure(error instanceof Error ? error.message : editorWords().theJobCouldNotBeStored);
     }
-  };
+  });
 
   const wide = open.is !== 'nothing';
   const count = findings.warnings.length + (findings.is === 'failed' ? 1 : 0);

@@ -19,6 +19,7 @@ import {
 } from '../entry/value-text.ts';
 import { ValuesFields } from '../entry/values-fields.tsx';
 import { useGrowing } from '../growing.ts';
+import { useOnce } from '../once.ts';
 import { announce } from '../pieces/announce.tsx';
 import { Screen } from '../pieces/screen.tsx';
 import { usePorts } from '../ports.ts';
@@ -79,7 +80,7 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
     if (rows && circuit) setRows(carried(rows, valueRows(circuit), valueRows(changed)));
   };
 
-  const start = async (view: JobView) => {
+  const start = useOnce(async (view: JobView) => {
     if (!circuit) return;
     const result = await withValues(circuit, rows ?? []);
     if ('faults' in result) {
@@ -103,10 +104,10 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
     } catch (error) {
       setFailure(error instanceof Error ? error.message : deskWords().theJobCouldNotBeStored);
     }
-  };
+  });
 
   /** With the values typed so far; a drawing from nothing takes none of them. */
-  const draw = async (from: Circuit | undefined) => {
+  const draw = useOnce(async (from: Circuit | undefined) => {
     const result = from ? await withValues(from, rows ?? []) : null;
     if (result && 'faults' in result) {
       setFaults(result.faults);
@@ -118,7 +119,7 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
       access,
       ...(result && { circuit: result.circuit }),
     });
-  };
+  });
 
   return (
     <Screen

@@ -5,6 +5,7 @@ import { keepingWords } from '../../words/en/keeping.ts';
 import { dateText } from '../../words/figures.ts';
 import { failureOf } from '../failure.ts';
 import { nextJob } from '../next-job.ts';
+import { useOnce } from '../once.ts';
 import { Screen } from '../pieces/screen.tsx';
 import { usePorts } from '../ports.ts';
 import { go, hrefOf, type JobView } from '../route.ts';
@@ -22,7 +23,7 @@ export function NextJob({ guitar, job }: NextJobProps) {
   const [title, setTitle] = useState(keepingWords().guitarOnDay(guitar.title, day).slice(0, 80));
   const [isOpen, setOpen] = useState(false);
   const [failure, setFailure] = useState<string | null>(null);
-  const begin = async (view: JobView) => {
+  const begin = useOnce(async (view: JobView) => {
     const next = nextJob(job, {
       id: ports.newId(),
       title: title.trim() || guitar.title,
@@ -34,7 +35,7 @@ export function NextJob({ guitar, job }: NextJobProps) {
     } catch (error) {
       setFailure(failureOf(error));
     }
-  };
+  });
   return (
     <Screen
       name="next-job"

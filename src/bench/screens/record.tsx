@@ -8,6 +8,7 @@ import { pieceWords } from '../../words/en/pieces.ts';
 import { dateText } from '../../words/figures.ts';
 import { failureOf } from '../failure.ts';
 import { useGrowing } from '../growing.ts';
+import { useOnce } from '../once.ts';
 import { Photos } from '../pieces/photos.tsx';
 import { PositionTable } from '../pieces/position-table.tsx';
 import { Remove } from '../pieces/remove.tsx';
@@ -148,12 +149,13 @@ export function JobRecord({
 /** The same job once more: its wiring and readings, to try something else from here. */
 function CopyJob({ onCopy }: Pick<RecordProps, 'onCopy'>) {
   const [failure, setFailure] = useState<string | null>(null);
+  const copy = useOnce(onCopy);
   return (
     <p class="row">
       <button
         type="button"
         class="plain"
-        onClick={() => onCopy().catch((error: unknown) => setFailure(failureOf(error)))}
+        onClick={() => copy().catch((error: unknown) => setFailure(failureOf(error)))}
       >
         {deskWords().copyThisJob}
       </button>

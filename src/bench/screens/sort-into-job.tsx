@@ -8,6 +8,7 @@ import { putInto } from '../../sorter/into-circuit.ts';
 import type { Sorting } from '../../sorter/sort.ts';
 import { called } from '../../words/called.ts';
 import { matWords } from '../../words/en/mat.ts';
+import { useOnce } from '../once.ts';
 import { Screen } from '../pieces/screen.tsx';
 import { usePorts } from '../ports.ts';
 import { go, hrefOf } from '../route.ts';
@@ -40,7 +41,7 @@ export function SortIntoJob({ sheet, sorting }: SortIntoJobProps) {
   const sorted = { seen: sheet.seen, sorting, readings: sheet.readings, turned };
   const result = circuit && chosen ? putInto(circuit, chosen.id, sorted) : null;
 
-  const put = async () => {
+  const put = useOnce(async () => {
     if (!result || 'refused' in result) return;
     const at = ports.now();
     const job: Job =
@@ -64,7 +65,7 @@ export function SortIntoJob({ sheet, sorting }: SortIntoJobProps) {
     } catch (error) {
       setFailure(error instanceof Error ? error.message : matWords().theGuitarCouldNotBeStored);
     }
-  };
+  });
   return (
     <Screen
       name="sort-into-job"

@@ -4,6 +4,7 @@ import { freshSort } from '../../flows/sort-work.ts';
 import { type PickupSheet, SHEET_VERSION } from '../../notebook/index.ts';
 import { called } from '../../words/called.ts';
 import { matWords } from '../../words/en/mat.ts';
+import { useOnce } from '../once.ts';
 import { Screen } from '../pieces/screen.tsx';
 import { usePorts } from '../ports.ts';
 import { go, hrefOf } from '../route.ts';
@@ -56,7 +57,7 @@ export function SortTelling() {
     : twice !== undefined
       ? matWords().twoLeadsAreCalledTwiceGive(called(twice))
       : null;
-  const start = async () => {
+  const start = useOnce(async () => {
     const at = ports.now();
     const told = leads.map((lead) => ({ ...lead, colour: lead.colour.trim() }));
     const sheet: PickupSheet = {
@@ -73,7 +74,7 @@ export function SortTelling() {
     } catch (error) {
       setFailure(error instanceof Error ? error.message : matWords().itCouldNotBeStored2);
     }
-  };
+  });
   return (
     <Screen
       name="sort-telling"

@@ -3,6 +3,7 @@ import type { PickupSheet } from '../../notebook/index.ts';
 import { type PlayingPickup, SHEET_VERSION, type TogetherSheet } from '../../notebook/index.ts';
 import { commonWords } from '../../words/en/common.ts';
 import { togetherWords } from '../../words/en/together.ts';
+import { useOnce } from '../once.ts';
 import { Screen } from '../pieces/screen.tsx';
 import { usePorts } from '../ports.ts';
 import { go, hrefOf } from '../route.ts';
@@ -28,7 +29,7 @@ export function TogetherTelling({ beside }: { beside: PickupSheet | null }) {
     : new Set(names).size < names.length
       ? togetherWords().twoPickupsHaveTheSameName
       : null;
-  const start = async () => {
+  const start = useOnce(async () => {
     const at = ports.now();
     const sheet = sheetOf({ beside, others, id: ports.newId(), at });
     try {
@@ -37,7 +38,7 @@ export function TogetherTelling({ beside }: { beside: PickupSheet | null }) {
     } catch (error) {
       setFailure(error instanceof Error ? error.message : togetherWords().itCouldNotBeStored2);
     }
-  };
+  });
   return (
     <Screen
       name="together-telling"
