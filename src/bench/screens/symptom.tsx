@@ -54,7 +54,8 @@ export function Symptom({ strip, circuit, say, practice }: SymptomProps) {
   useEffect(() => {
     const make = makers[made.length];
     if (!make) return;
-    const timer = setTimeout(() => setMade([...made, make()]), 0);
+    // They may all have been made meanwhile.
+    const timer = setTimeout(() => setMade((now) => (now === made ? [...made, make()] : now)), 0);
     return () => clearTimeout(timer);
   }, [made, makers]);
   const groups = made.filter((group) => group.tellings.length > 0);
@@ -74,8 +75,11 @@ export function Symptom({ strip, circuit, say, practice }: SymptomProps) {
     setOpen(here[here.indexOf(telling) + 1] ?? null);
   };
   const play = async (of: NonNullable<Job['practice']>) => {
+    // All that can be heard, also what is not shown yet.
+    const whole = makers.map((make, at) => made[at] ?? make());
+    setMade(whole);
     const heard = new Map<Telling, SeenChoice>();
-    for (const telling of tellings) {
+    for (const telling of whole.flatMap((group) => group.tellings)) {
       const { seen } = await readPractice(engine, of, { readings: [], repairs: [] }, telling.ask);
       const choice = telling.choices.find(
         (one) => JSON.stringify(one.seen) === JSON.stringify(seen),
