@@ -124,9 +124,11 @@ async function startHunt(
   let holding: ReturnType<typeof setTimeout> | undefined;
   const show = () => {
     clearTimeout(holding);
+    const next = actor.getSnapshot();
+    // The screen that was answered stands until the next one is drawn, which takes the mark away.
+    markAnswered(calm && next !== snapshot.value);
     [calm, holding] = [false, undefined];
-    markAnswered(false);
-    snapshot.value = actor.getSnapshot();
+    snapshot.value = next;
   };
   actor.subscribe((next) => {
     if (!calm || !isWorking(next)) show();

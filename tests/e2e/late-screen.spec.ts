@@ -1,3 +1,4 @@
+import { button, onScreen, readCautions, startHunt, type } from './hunting.ts';
 import { expect, test } from './served-app.ts';
 
 // Requests that a service worker makes cannot be held from here.
@@ -27,4 +28,27 @@ test('a screen whose code comes just after it was asked for is shown', async ({ 
   await expect(page.getByRole('heading', { name: 'One moment …' })).toBeVisible();
   letThrough();
   await expect(page.getByLabel('From a file')).toBeVisible();
+});
+
+test('a screen that was answered says so until the next one is drawn', async ({ app, page }) => {
+  await page.goto(app.address);
+  await startHunt(page, { wiring: /one humbucker, one volume/i, title: 'Answered', open: true });
+  await button(page, 'Not tried yet').click();
+  await readCautions(page);
+  await page.evaluate(() => {
+    const seen = { busy: 0, again: 0 };
+    Object.assign(window, { seen });
+    new MutationObserver(() => {
+      const screen = document.querySelector('[data-screen=asking]');
+      if (screen?.getAttribute('aria-busy') === 'true') seen.busy += 1;
+      else if (screen && seen.busy > 0) seen.again += 1;
+    }).observe(document, { subtree: true, attributeFilter: ['aria-busy'] });
+  });
+  await type(page, 'OL');
+  await onScreen(page, 'changed');
+  const seen = await page.evaluate(
+    () => (window as unknown as { seen: { busy: number; again: number } }).seen,
+  );
+  expect(seen.busy).toBeGreaterThan(0);
+  expect(seen.again).toBe(0);
 });
