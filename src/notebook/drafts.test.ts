@@ -52,3 +52,10 @@ it('says where the disk cannot be had, and holds the draft in the page', async (
   expect(await here.list()).toEqual([]);
   vi.unstubAllGlobals();
 });
+
+it('has a draft on the disk, and through, when write says so', async () => {
+  const transaction = vi.spyOn(IDBDatabase.prototype, 'transaction');
+  await openDrafts().write(draft('strict', 7));
+  expect(transaction).toHaveBeenLastCalledWith('drafts', 'readwrite', { durability: 'strict' });
+  transaction.mockRestore();
+});

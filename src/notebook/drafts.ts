@@ -60,7 +60,11 @@ export function openDrafts(): Drafts {
     read: async (id) => restoredDraft(held.get(id) ?? (await onDisk((db) => db.get('drafts', id)))),
     write: (draft) =>
       inTurn(async () => {
-        const key = await onDisk((db) => db.put('drafts', draft));
+        const key = await onDisk(async (db) => {
+          const tx = db.transaction('drafts', 'readwrite', { durability: 'strict' });
+          const [put] = await Promise.all([tx.store.put(draft), tx.done]);
+          return put;
+        });
         if (key === null) held.set(draft.id, draft);
         else held.delete(draft.id);
         return key !== null;
