@@ -29,8 +29,7 @@ const joint = (page: Page, words: string) =>
 
 /** Touches a joint where it is drawn. */
 async function touch(page: Page, words: string): Promise<void> {
-  const box = (await joint(page, words).boundingBox())!;
-  await page.touchscreen.tap(box.x + box.width / 2, box.y + box.height / 2);
+  await joint(page, words).tap();
   await expect(page.locator('.panel h2')).toHaveText(new RegExp(`^${words}`, 'i'));
 }
 

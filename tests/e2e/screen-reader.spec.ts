@@ -17,10 +17,11 @@ test('a whole hunt without a screen and without a pointer', async ({ app, page, 
   });
   const press = (name: RegExp) => pressByKeyboard(page, name);
   const check = async (screen: string) => {
+    // A reader starts at the title, which takes the focus once it is painted.
+    const focused = async () => (await told(page)).findLast((node) => node.focused)?.role;
+    await expect.poll(focused, screen).toBe('heading');
     const nodes = await told(page);
     expect(missing(nodes), screen).toEqual([]);
-    // A reader starts at the title, which took the focus.
-    expect(nodes.findLast(({ focused }) => focused)?.role, screen).toBe('heading');
     return nodes;
   };
 
