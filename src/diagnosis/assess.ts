@@ -1,6 +1,5 @@
 import { checkSetting } from '../circuit/check.ts';
 import { bits, probability, seconds } from '../circuit/units.ts';
-import type { Fault } from '../faults/fault.ts';
 import { askText } from '../readings/index.ts';
 import type { Reading } from '../readings/reading.ts';
 import { diagnosisWords } from '../words/en/diagnosis.ts';
@@ -16,7 +15,7 @@ import type {
 import type { Belief } from './belief.ts';
 import { expectation } from './expect.ts';
 import { type Group, groupsOf } from './groups.ts';
-import { HEALTHY, SOMETHING_ELSE } from './hypothesis.ts';
+import { HEALTHY, type Hypothesis, SOMETHING_ELSE, sentencesOf } from './hypothesis.ts';
 import { type Believed, type Bench, beepsOf, believed, benchOf, liftsAt } from './kept-bench.ts';
 import { learnedValues } from './learned-values.ts';
 import { fewAreLeft } from './lifts.ts';
@@ -191,14 +190,12 @@ function recheckAsks(evidence: Evidence, stale: readonly Reading[], predictor: P
 function suspectsOf(belief: Belief, groups: readonly Group[]): readonly SuspectedRepair[] {
   const list = groups.map((group): SuspectedRepair => {
     // Thousands of suspects, of which most share a fault in other sizes: each fault is described once.
-    const byFault = new Map<string, { faults: readonly Fault[]; weight: number }>();
+    const byFault = new Map<string, { hypothesis: Hypothesis; weight: number }>();
     for (const { hypothesis, probability: weight } of group.members) {
-      const { faults } = hypothesis;
-      const id =
-        faults.length === 1 ? (faults[0] as Fault).id : faults.map((fault) => fault.id).join(' + ');
+      const id = hypothesis.faults.map((fault) => fault.id).join(' + ');
       const known = byFault.get(id);
       if (known) known.weight += weight;
-      else byFault.set(id, { faults, weight });
+      else byFault.set(id, { hypothesis, weight });
     }
     return {
       repair: group.repair,
@@ -206,10 +203,10 @@ function suspectsOf(belief: Belief, groups: readonly Group[]): readonly Suspecte
       probability: probability(group.probability),
       faults: [...byFault]
         .filter(([id]) => id !== '')
-        .map(([id, { faults, weight }]) => ({
+        .map(([id, { hypothesis, weight }]) => ({
           id,
-          sentence: faults.map((fault) => fault.sentence).join(', and '),
-          sites: faults.flatMap((fault) => fault.sites),
+          sentence: diagnosisWords().both(sentencesOf(hypothesis)),
+          sites: hypothesis.faults.flatMap((fault) => fault.sites),
           probability: probability(weight),
         }))
         .sort((x, y) => y.probability - x.probability),

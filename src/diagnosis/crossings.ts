@@ -1,12 +1,12 @@
 import type { Layout } from '../circuit/netlist.ts';
 import { reachOf } from '../circuit/reach.ts';
-import { landedOn, type SeatedEnd, seatedEnds } from '../faults/elsewhere.ts';
+import { crossed, seatedEnds } from '../faults/elsewhere.ts';
 import { pointsOf } from '../faults/points.ts';
 import { type Hypothesis, PRIOR } from './hypothesis.ts';
 
 /**
  * Two leads of two parts, each soldered where the other belongs: one slip of the hands that is two faults to the meter, and far likelier
- * than two slips by themselves. What comes first is either lead's own repair. All are equally likely; `count` is how many single
+ * than two slips by themselves. What comes first is either lead's repair. All are equally likely; `count` is how many single
  * hypotheses there are, so that no pair has the same place.
  */
 export function crossingsOf(layout: Layout, count: number): readonly Hypothesis[] {
@@ -20,7 +20,7 @@ export function crossingsOf(layout: Layout, count: number): readonly Hypothesis[
   );
   const logPrior = Math.log(PRIOR.crossed / pairs.length);
   return pairs.map(([one, other], at): Hypothesis => {
-    const faults = [onSeatOf(one, other), onSeatOf(other, one)];
+    const faults = crossed(layout, one, other);
     return {
       index: count * (1 + count) + at,
       faults,
@@ -28,10 +28,6 @@ export function crossingsOf(layout: Layout, count: number): readonly Hypothesis[
       logPrior,
     };
   });
-
-  function onSeatOf(end: SeatedEnd, other: SeatedEnd) {
-    return landedOn(layout, end, other.right, 1);
-  }
 }
 
 const partOf = (lug: string): string => lug.slice(0, lug.indexOf('.'));

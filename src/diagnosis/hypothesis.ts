@@ -82,6 +82,11 @@ function sizesOf(
     });
 }
 
+/** What its faults are, in words; one slip of the hands may be two faults. */
+export const sentencesOf = ({ faults }: Hypothesis): readonly string[] => [
+  ...new Set(faults.map(({ sentence }) => sentence)),
+];
+
 /** A bridge of the second fault comes after those of the first. */
 function shifted(loose: Loose | undefined, first: Hypothesis): Loose | undefined {
   const bridges = first.edits.filter((edit) => edit.op === 'bridge').length;

@@ -5,7 +5,7 @@ import { diagnosisWords } from '../words/en/diagnosis.ts';
 import type { ReadingReport, RepairOption, Verdict } from './assessment.ts';
 import type { Belief } from './belief.ts';
 import type { Group } from './groups.ts';
-import { HEALTHY, type Hypothesis } from './hypothesis.ts';
+import { HEALTHY, type Hypothesis, sentencesOf } from './hypothesis.ts';
 import type { Ranked } from './next-reading.ts';
 import type { Predictor } from './predictor.ts';
 import { ruledOutBy, scoresOf } from './rivals.ts';
@@ -74,9 +74,8 @@ export function verdictOf(findings: Findings): Verdict | null {
     against,
   };
   if (ahead) {
-    const sentence = diagnosisWords().both(
-      first.members[0]?.hypothesis.faults.map((fault) => fault.sentence) ?? [],
-    );
+    const likeliest = first.members[0]?.hypothesis;
+    const sentence = diagnosisWords().both(likeliest ? sentencesOf(likeliest) : []);
     const also = alsoIn(first);
     return {
       ...common,

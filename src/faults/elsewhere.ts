@@ -1,5 +1,5 @@
 import type { JointId, Lead, LugRef } from '../circuit/circuit.ts';
-import { lugOfJoint, lugTitle, shortLeadTitle } from '../circuit/names.ts';
+import { leadTitle, lugOfJoint, lugTitle, shortLeadTitle } from '../circuit/names.ts';
 import type { Layout } from '../circuit/netlist.ts';
 import { faultWords } from '../words/en/faults.ts';
 import type { Fault } from './fault.ts';
@@ -72,6 +72,39 @@ export function landedOn(
     },
     variants: [{ edits: [{ op: 'land', joint, lug }], share: 1 }],
   };
+}
+
+/**
+ * Two of them, each on the lug where the other belongs: one act mends both, and it shares its key with that of either lead alone.
+ */
+export function crossed(layout: Layout, one: SeatedEnd, other: SeatedEnd): readonly [Fault, Fault] {
+  const [lug, lug2] = [one, other].map(({ right }) => lugTitle(layout, right)) as [string, string];
+  const find = ({ lead, right }: SeatedEnd, seat: LugRef) =>
+    faultWords().findCrossedEnd(
+      leadTitle(layout, lead.id),
+      lugTitle(layout, right),
+      lugTitle(layout, seat),
+    );
+  const steps = [
+    find(one, other.right),
+    find(other, one.right),
+    faultWords().unsolderThemAndPutEachOnThe,
+  ];
+  const onSeatOf = (end: SeatedEnd, { right }: SeatedEnd): Fault => {
+    const alone = landedOn(layout, end, right, 1);
+    return {
+      ...alone,
+      sites: [one.joint, other.joint],
+      sentence: faultWords().crossedLeads(lug, lug2),
+      remedy: {
+        ...alone.remedy,
+        title: faultWords().exchangeTwoLeads(lug, lug2),
+        steps,
+        proof: faultWords().theReadingsThatWereOffAre,
+      },
+    };
+  };
+  return [onSeatOf(one, other), onSeatOf(other, one)];
 }
 
 const partOf = (lug: string): string => lug.slice(0, lug.indexOf('.'));

@@ -10,6 +10,12 @@ const faults = {
   landedElsewhere: (lead: string, wrong: string, right: string) =>
     `${lead} does not sit on ${right} but on ${wrong}, or on what is wired to it`,
   findWhereItSits: (lead: string) => `Follow ${lead} to its end and see which lug it sits on.`,
+  crossedLeads: (lug: string, lug2: string) =>
+    `a lead that belongs on ${lug} and one that belongs on ${lug2} sit in each other’s place`,
+  exchangeTwoLeads: (lug: string, lug2: string) =>
+    `Exchange two leads, one on ${lug} and one on ${lug2}`,
+  findCrossedEnd: (lead: string, right: string, wrong: string) =>
+    `Find ${lead}: what belongs on ${right} sits on ${wrong}, or on what is wired to it. Mark it.`,
   strayPath: (lug: string, lug2: string) =>
     `something that is not on the drawing joins ${lug}, or what is wired to it, with ${lug2}`,
   strayFind: (lug: string, lug2: string) => `Find what joins ${lug} and ${lug2} that nobody drew`,

@@ -11,6 +11,11 @@ export const faults: ReturnType<typeof English> = {
   landedElsewhere: (lead, wrong, right) =>
     `${lead} zit niet op ${right} maar op ${wrong}, of op wat daaraan vastzit`,
   findWhereItSits: (lead) => `Volg ${lead} tot het einde en kijk op welke lip die zit.`,
+  crossedLeads: (lug, lug2) =>
+    `een draad die op ${lug} hoort en een die op ${lug2} hoort zitten op elkaars plaats`,
+  exchangeTwoLeads: (lug, lug2) => `Verwissel twee draden, een op ${lug} en een op ${lug2}`,
+  findCrossedEnd: (lead, right, wrong) =>
+    `Zoek ${lead}: wat op ${right} hoort zit op ${wrong}, of op wat daaraan vastzit. Merk hem.`,
   strayPath: (lug, lug2) =>
     `iets wat niet op de tekening staat verbindt ${lug}, of wat daaraan vastzit, met ${lug2}`,
   strayFind: (lug, lug2) => `Zoek wat ${lug} en ${lug2} verbindt en door niemand getekend is`,
