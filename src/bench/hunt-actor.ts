@@ -126,7 +126,7 @@ async function startHunt(
     clearTimeout(holding);
     const next = actor.getSnapshot();
     // The screen that was answered stands until the next one is drawn, which takes the mark away.
-    markAnswered(calm && next !== snapshot.value);
+    if (calm) markAnswered(next !== snapshot.value);
     [calm, holding] = [false, undefined];
     snapshot.value = next;
   };

@@ -57,11 +57,13 @@ function useMoreBelow(): boolean {
 const isLong = (title: ComponentChildren): boolean =>
   typeof title === 'string' && title.length > 70;
 
-/** A heading that takes the focus whenever `key` changes. */
+/** A heading that takes the focus whenever `key` changes; not from a field that somebody is in by the time it is painted. */
 export function useHeadingFocus(key: string) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
     window.scrollTo(0, 0);
+    const { activeElement } = document;
+    if (activeElement instanceof HTMLInputElement && activeElement.isConnected) return;
     heading.current?.focus({ preventScroll: true });
   }, [key]);
   return heading;
