@@ -138,13 +138,14 @@ test('nothing scrolls while a reading is asked, upright, in landscape or on a sm
   await playUntilAnswered(page, guitar, 20, async (screen) => {
     if (screen !== 'asking') return;
     asked.push((await page.locator('.asking').getAttribute('data-kind')) ?? '');
-    expect(await overflow(page)).toEqual([0, 0]);
+    // The picture comes a moment after the words, and has its size a moment after that.
+    await expect.poll(() => overflow(page)).toEqual([0, 0]);
     for (const [width, height] of [
       [844, 390],
       [320, 640],
     ] as const) {
       await page.setViewportSize({ width, height });
-      expect(await overflow(page)).toEqual([0, 0]);
+      await expect.poll(() => overflow(page)).toEqual([0, 0]);
       // The drawing is what the eyes need: it never shrinks to a stamp.
       const drawing = await page.locator('.asking-drawing').boundingBox();
       expect(drawing?.height).toBeGreaterThan(120);
