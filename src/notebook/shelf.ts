@@ -4,6 +4,7 @@ import type { Dated, Kept } from './kept.ts';
 import { NotebookError } from './notebook-error.ts';
 import type { Notice } from './notices.ts';
 import { removePhotos } from './photos.ts';
+import type { SecondCopy } from './second-copy.ts';
 import { wholly } from './transaction.ts';
 
 /** Records of one kind on this device. Every failure is a NotebookError. */
@@ -13,7 +14,7 @@ export interface Shelf<Item, Summary> {
   /** Rejects with `missing`, `damaged` or `newer-version`. */
   read(id: string): Promise<Item>;
   /**
-   * Resolves once the record is on disk, with the record as it stands there: what other tabs added is kept
+   * Resolves once the record is on disk, twice, with the record as it stands there: what other tabs added is kept
    * beside the caller's, who may go on with it or with their own. What the caller's record had before
    * and has no longer is taken back. On failure the record is kept in this page and read from there.
    */
@@ -65,15 +66,22 @@ export class DiskShelf<Item extends Kept, Summary extends Dated> implements Shel
   readonly #kind: RecordKind<Item, Summary>;
   readonly #run: Run;
   readonly #tell: (notice: Notice) => void;
+  readonly #copy: SecondCopy;
   readonly #known = new Map<string, Known<Item>>();
   /** Records that could not be written; this page alone holds them. */
   readonly #unsaved = new Map<string, Item>();
   #queue: Promise<unknown> = Promise.resolve();
 
-  constructor(kind: RecordKind<Item, Summary>, run: Run, tell: (notice: Notice) => void) {
+  constructor(
+    kind: RecordKind<Item, Summary>,
+    run: Run,
+    tell: (notice: Notice) => void,
+    copy: SecondCopy,
+  ) {
     this.#kind = kind;
     this.#run = run;
     this.#tell = tell;
+    this.#copy = copy;
   }
 
   async list(): Promise<readonly Summary[]> {
@@ -103,7 +111,11 @@ export class DiskShelf<Item extends Kept, Summary extends Dated> implements Shel
   async #writeNow(mine: Item): Promise<Item> {
     try {
       const base = this.#baseOf(mine);
-      const onDisk = await this.#run((db) => this.#store(db, base, mine));
+      const onDisk = await this.#copy.inTurn(async () => {
+        const stored = await this.#run((db) => this.#store(db, base, mine));
+        await this.#copy.keep(this.#kind.store, stored);
+        return stored;
+      });
       this.#known.set(mine.id, { given: mine, stored: onDisk });
       this.#unsaved.delete(mine.id);
       this.#tell({ id: mine.id, what: 'written' });
@@ -115,21 +127,10 @@ export class DiskShelf<Item extends Kept, Summary extends Dated> implements Shel
   }
 
   async remove(id: string, how?: 'forever'): Promise<void> {
-    const { store } = this.#kind;
-    await this.#run((db) =>
-      wholly(
-        db.transaction([store, 'bin', 'photos'], 'readwrite', { durability: 'strict' }),
-        async (tx) => {
-          const record = this.#unsaved.get(id) ?? (await tx.objectStore(store).get(id));
-          if (record && !how) {
-            const removed = removedRecord(store, record, new Date().toISOString());
-            await tx.objectStore('bin').put(removed);
-          }
-          await tx.objectStore(store).delete(id);
-          if (store === 'jobs' && how) await removePhotos(tx.objectStore('photos'), id);
-        },
-      ),
-    );
+    await this.#copy.inTurn(async () => {
+      await this.#run((db) => this.#removed(db, id, how));
+      await this.#copy.drop(this.#kind.store, id);
+    });
     this.#unsaved.delete(id);
     this.#known.delete(id);
     this.#tell({ id, what: 'removed' });
@@ -175,9 +176,27 @@ export class DiskShelf<Item extends Kept, Summary extends Dated> implements Shel
     return raw;
   }
 
+  async #removed(db: NotebookDatabase, id: string, how: 'forever' | undefined): Promise<void> {
+    const { store } = this.#kind;
+    await this.#copy.ready(db);
+    await wholly(
+      db.transaction([store, 'bin', 'photos'], 'readwrite', { durability: 'strict' }),
+      async (tx) => {
+        const record = this.#unsaved.get(id) ?? (await tx.objectStore(store).get(id));
+        if (record && !how) {
+          const removed = removedRecord(store, record, new Date().toISOString());
+          await tx.objectStore('bin').put(removed);
+        }
+        await tx.objectStore(store).delete(id);
+        if (store === 'jobs' && how) await removePhotos(tx.objectStore('photos'), id);
+      },
+    );
+  }
+
   /** Reads, merges and writes in one transaction, so that no other tab comes between. */
   async #store(db: NotebookDatabase, base: Item | undefined, mine: Item): Promise<Item> {
     const { store } = this.#kind;
+    await this.#copy.ready(db);
     return await wholly(
       db.transaction(store, 'readwrite', { durability: 'strict' }),
       async (tx) => {

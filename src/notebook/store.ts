@@ -9,6 +9,7 @@ import type { Notebook } from './notebook.ts';
 import { NotebookError, notebookErrorOf } from './notebook-error.ts';
 import { openNotices } from './notices.ts';
 import { DiskPhotos } from './photos.ts';
+import { SecondCopy } from './second-copy.ts';
 import { DiskShelf } from './shelf.ts';
 import { jobKind } from './stored-job.ts';
 import { sheetKind } from './stored-sheet.ts';
@@ -37,6 +38,7 @@ class DiskNotebook implements Notebook {
   readonly trouble = null;
   readonly #patience: Patience;
   readonly #notices = openNotices();
+  readonly #copy = new SecondCopy();
   /** One opening for all who wait for it. */
   #database: Promise<NotebookDatabase> | undefined;
   #superseded = false;
@@ -48,10 +50,10 @@ class DiskNotebook implements Notebook {
   constructor(patience: Patience) {
     this.#patience = patience;
     const run = <T>(act: (db: NotebookDatabase) => Promise<T>) => this.#run(act);
-    this.#jobs = new DiskShelf(jobKind, run, this.#notices.tell);
-    this.sheets = new DiskShelf(sheetKind, run, this.#notices.tell);
+    this.#jobs = new DiskShelf(jobKind, run, this.#notices.tell, this.#copy);
+    this.sheets = new DiskShelf(sheetKind, run, this.#notices.tell, this.#copy);
     this.photos = new DiskPhotos(run, this.#notices.tell);
-    this.bin = new DiskBin(run, this.#notices.tell);
+    this.bin = new DiskBin(run, this.#notices.tell, this.#copy);
   }
 
   connect(): Promise<NotebookDatabase> {
@@ -62,10 +64,12 @@ class DiskNotebook implements Notebook {
 
   async #open(): Promise<NotebookDatabase> {
     try {
-      return await openDatabase((reason) => {
+      const db = await openDatabase((reason) => {
         this.#database = undefined;
         this.#superseded ||= reason === 'superseded';
       }, this.#patience);
+      await this.#copy.fill(db);
+      return db;
     } catch (error) {
       this.#database = undefined;
       throw error;
@@ -84,7 +88,11 @@ class DiskNotebook implements Notebook {
   plan = (brought: Brought) => this.#run((db) => planIn(db, this.#unsaved(), brought));
 
   async takeIn(brought: Brought): Promise<Plan> {
-    const plan = await this.#run((db) => takeInto(db, this.#unsaved(), brought));
+    const plan = await this.#copy.inTurn(async () => {
+      const done = await this.#run((db) => takeInto(db, this.#unsaved(), brought));
+      await this.#run((db) => this.#copy.refresh(db));
+      return done;
+    });
     const put = plan.records.flatMap((one) => (one.put ? [one.put.id] : []));
     this.#jobs.forget(put);
     this.sheets.forget(put);

@@ -176,3 +176,35 @@ test('a browser that is killed while two tabs store readings has lost none that 
   );
   expect(stored.size).toBeGreaterThan(KILLS);
 });
+
+test('a database that the browser threw away is filled again with every reading', async ({
+  app,
+  page,
+}) => {
+  await page.goto(app.address);
+  await startHunt(page, oneKnob);
+  await button(page, 'Not tried yet').click();
+  await readCautions(page);
+  const { circuit } = await storedJob(page);
+  const guitar = simulate(circuit, [{ op: 'open', site: 'hot@to' }], 'thrown');
+  await answer(page, guitar.answer(await askOn(page)));
+  await onScreen(page, 'changed');
+  const before = await idsIn(page);
+  const job = page.url();
+  // Chromium does so with a file that it finds damaged: from a page that holds no database open.
+  await page.goto('about:blank');
+  const other = await page.context().newPage();
+  await other.goto(`${app.address}icon.svg`);
+  await other.evaluate(
+    () =>
+      new Promise((resolve, reject) => {
+        const gone = indexedDB.deleteDatabase('lugwise');
+        gone.onsuccess = resolve;
+        gone.onerror = reject;
+      }),
+  );
+  await page.goto(job);
+  await onScreen(page, 'asking', 'verdict');
+  expect(await idsIn(page)).toEqual(before);
+  expect(before).toHaveLength(1);
+});
