@@ -5,7 +5,7 @@ import { type ClosingEvent, closingMachine, type Work } from '../flows/index.ts'
 import type { Job } from '../notebook/job.ts';
 import { type Ports, usePorts } from './ports.ts';
 
-export type ClosingSnapshot = SnapshotFrom<typeof closingMachine>;
+export type ClosingSnapshot = SnapshotFrom<ReturnType<typeof closingMachine>>;
 type DistributiveOmit<T, K extends PropertyKey> = T extends unknown ? Omit<T, K> : never;
 /** What a screen says to the closing check; the moment is added on the way. */
 export type ClosingSay = (said: DistributiveOmit<ClosingEvent, 'at'>) => void;
@@ -29,7 +29,7 @@ export function useClosing(job: Job): ClosingCheck {
 const asJob = (work: Work): Job => work as Job;
 
 function startClosing(job: Job, ports: Ports): ClosingCheck & { stop(): void } {
-  const machine = closingMachine.provide({
+  const machine = closingMachine().provide({
     actors: {
       check: fromPromise(({ input }) => ports.engine.close(input)),
       save: fromPromise(({ input }): Promise<Work> => ports.notebook.write(asJob(input))),

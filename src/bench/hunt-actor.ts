@@ -16,7 +16,7 @@ import { type Ports, usePorts } from './ports.ts';
 import { preferences } from './preferences.ts';
 import { toldOf, typedAhead } from './typed-ahead.ts';
 
-export type HuntSnapshot = SnapshotFrom<typeof huntMachine>;
+export type HuntSnapshot = SnapshotFrom<ReturnType<typeof huntMachine>>;
 type DistributiveOmit<T, K extends PropertyKey> = T extends unknown ? Omit<T, K> : never;
 /** What a screen says to the hunt; the moment is added on the way. */
 export type Said = DistributiveOmit<HuntEvent, 'at'>;
@@ -97,7 +97,10 @@ async function startHunt(
   ports: Ports,
   wanted: () => boolean,
 ): Promise<(Hunt & { stop(): void }) | null> {
-  const machine = huntMachine.provide({
+  // Each of these takes long enough for a task of its own.
+  huntMachine();
+  await nextTask();
+  const machine = huntMachine().provide({
     actors: {
       stand: fromPromise(({ input }) =>
         ports.engine.stand({ ...input, byEar: preferences.value.hears }),

@@ -6,7 +6,7 @@ import type { SortWork } from '../flows/sort-work.ts';
 import type { PickupSheet } from '../notebook/index.ts';
 import { type Ports, usePorts } from './ports.ts';
 
-export type SortSnapshot = SnapshotFrom<typeof sortMachine>;
+export type SortSnapshot = SnapshotFrom<ReturnType<typeof sortMachine>>;
 type DistributiveOmit<T, K extends PropertyKey> = T extends unknown ? Omit<T, K> : never;
 /** What a screen says to the sorter; the moment is added on the way. */
 export type SortSay = (said: DistributiveOmit<SortEvent, 'at'>) => void;
@@ -30,7 +30,7 @@ export function useSort(sheet: PickupSheet): SortRoom {
 const asSheet = (work: SortWork): PickupSheet => work as PickupSheet;
 
 function startSort(sheet: PickupSheet, ports: Ports): SortRoom & { stop(): void } {
-  const machine = sortMachine.provide({
+  const machine = sortMachine().provide({
     actors: {
       sort: fromPromise(({ input }) => ports.engine.sort(input)),
       save: fromPromise(

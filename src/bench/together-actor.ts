@@ -9,7 +9,7 @@ type DistributiveOmit<T, K extends PropertyKey> = T extends unknown ? Omit<T, K>
 /** What a screen says; the moment is added on the way. */
 export type TogetherSay = (said: DistributiveOmit<TogetherEvent, 'at'>) => void;
 
-export type TogetherSnapshot = SnapshotFrom<typeof togetherMachine>;
+export type TogetherSnapshot = SnapshotFrom<ReturnType<typeof togetherMachine>>;
 
 export interface TogetherRoom {
   readonly snapshot: ReadonlySignal<TogetherSnapshot>;
@@ -32,7 +32,7 @@ const asSheet = (work: TogetherWork): TogetherSheet => work as TogetherSheet;
 
 function start(sheet: TogetherSheet, ports: Ports): TogetherRoom & { stop(): void } {
   const { sheets } = ports.notebook;
-  const machine = togetherMachine.provide({
+  const machine = togetherMachine().provide({
     actors: {
       save: fromPromise(async ({ input }) => (await sheets.write(asSheet(input))) as TogetherSheet),
     },

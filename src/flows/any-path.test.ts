@@ -116,7 +116,7 @@ async function walk(
 ): Promise<Place | null> {
   let disk = from?.disk ?? null;
   const failing = (port: Step['fails']) => step?.fails === port;
-  const machine = huntMachine.provide({
+  const machine = huntMachine().provide({
     actors: {
       stand: fromPromise(async ({ input }) => {
         if (failing('stand')) throw new Error('The engine stopped.');

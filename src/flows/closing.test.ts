@@ -26,7 +26,7 @@ const fresh: Work = {
 function conversation(work: Work = fresh) {
   const saved: Work[] = [];
   const actor = createActor(
-    closingMachine.provide({
+    closingMachine().provide({
       actors: {
         check: fromPromise(async ({ input }) => closingOf(input)),
         save: fromPromise(async ({ input }) => {

@@ -2,116 +2,132 @@ import { asking } from './closing-asking.ts';
 import { checkOn } from './closing-conversation.ts';
 import { at, check, fromElsewhere } from './closing-setup.ts';
 import { checkEvidence, checkUnderWay } from './closing-work.ts';
+import { once } from './once.ts';
 import type { DoneCheck } from './work.ts';
 
-export const closingMachine = check.createMachine({
-  id: 'closing',
-  context: ({ input }) => checkOn(input.work),
-  initial: 'placing',
-  on: {
-    UNDO: { guard: 'canUndo', target: '.saving', actions: { type: 'takeBackLastAct', params: at } },
-    CHANGED_ELSEWHERE: {
-      target: '.placing',
-      actions: { type: 'keepStored', params: fromElsewhere },
-    },
-  },
-  states: {
-    /** Where the check stands, from the work alone: at the start, after a crash, after every act. */
-    placing: {
-      always: [
-        { guard: 'noneUnderWay', target: 'starting' },
-        { guard: 'cautionsUnread', target: 'cautions' },
-        { target: 'checking' },
-      ],
-    },
-    /** No check is under way: how far is the guitar put together? Ended ones are on record. */
-    starting: {
-      on: {
-        START: { target: 'saving', actions: { type: 'storeStart', params: ({ event }) => event } },
+export const closingMachine = once(() =>
+  check.createMachine({
+    id: 'closing',
+    context: ({ input }) => checkOn(input.work),
+    initial: 'placing',
+    on: {
+      UNDO: {
+        guard: 'canUndo',
+        target: '.saving',
+        actions: { type: 'takeBackLastAct', params: at },
+      },
+      CHANGED_ELSEWHERE: {
+        target: '.placing',
+        actions: { type: 'keepStored', params: fromElsewhere },
       },
     },
-    cautions: {
-      on: {
-        CAUTIONS_READ: { target: 'saving', actions: { type: 'storeCautionsRead', params: at } },
+    states: {
+      /** Where the check stands, from the work alone: at the start, after a crash, after every act. */
+      placing: {
+        always: [
+          { guard: 'noneUnderWay', target: 'starting' },
+          { guard: 'cautionsUnread', target: 'cautions' },
+          { target: 'checking' },
+        ],
       },
-    },
-    checking: {
-      invoke: {
-        src: 'check',
-        input: ({ context: { work } }) => checkEvidence(work, checkUnderWay(work) as DoneCheck),
-        onDone: {
-          target: 'onward',
-          actions: { type: 'keepClosing', params: ({ event }) => ({ closing: event.output }) },
-        },
-        onError: {
-          target: 'engineFailed',
-          actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
+      /** No check is under way: how far is the guitar put together? Ended ones are on record. */
+      starting: {
+        on: {
+          START: {
+            target: 'saving',
+            actions: { type: 'storeStart', params: ({ event }) => event },
+          },
         },
       },
-    },
-    engineFailed: { on: { RETRY: { target: 'checking', actions: 'forgetFailure' } } },
-    /** How the list stands is known: what comes next follows from it. */
-    onward: {
-      always: [
-        { guard: 'hasFailed', target: 'failed' },
-        { guard: 'hasPassed', target: 'passed' },
-        { guard: 'wantsList', target: 'list' },
-        { guard: 'isHalfway', target: 'halfway' },
-        { target: 'asking', actions: 'chooseNext' },
-      ],
-    },
-    list: {
-      on: {
-        GO_ON: { target: 'onward', actions: 'leaveList' },
-        CHOOSE: { target: 'asking', actions: { type: 'chooseItem', params: ({ event }) => event } },
-        ENOUGH: { guard: 'mayEnd', target: 'halfway' },
-      },
-    },
-    /** What shows most of what goes wrong has passed: the rest, or enough? */
-    halfway: {
-      on: {
-        LIST: { target: 'list', actions: 'showList' },
-        GO_ON: { target: 'onward', actions: ['goFurther', 'leaveList'] },
-        END: { target: 'saving', actions: { type: 'storeEnd', params: ({ event }) => event } },
-      },
-    },
-    asking,
-    /** A reading is off for good: the same job goes on as a hunt, with everything that was read. */
-    failed: {
-      on: {
-        LIST: { target: 'list', actions: 'showList' },
-        CHOOSE: { target: 'asking', actions: { type: 'chooseItem', params: ({ event }) => event } },
-      },
-    },
-    passed: {
-      on: {
-        LIST: { target: 'list', actions: 'showList' },
-        END: { target: 'saving', actions: { type: 'storeEnd', params: ({ event }) => event } },
-      },
-    },
-    /** Nothing new is asked before the last act is stored. */
-    saving: {
-      invoke: {
-        src: 'save',
-        input: ({ context }) => context.work,
-        onDone: {
-          target: 'placing',
-          actions: { type: 'keepStored', params: ({ event }) => ({ work: event.output }) },
-        },
-        onError: {
-          target: 'storageFailed',
-          actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
+      cautions: {
+        on: {
+          CAUTIONS_READ: { target: 'saving', actions: { type: 'storeCautionsRead', params: at } },
         },
       },
-      // Storing joins what both tabs did, and gives it back.
-      on: { CHANGED_ELSEWHERE: {} },
-    },
-    storageFailed: {
-      on: {
-        CHANGED_ELSEWHERE: {},
-        RETRY: { target: 'saving', actions: 'forgetFailure' },
-        GO_ON_UNSAVED: { target: 'placing', actions: 'forgetFailure' },
+      checking: {
+        invoke: {
+          src: 'check',
+          input: ({ context: { work } }) => checkEvidence(work, checkUnderWay(work) as DoneCheck),
+          onDone: {
+            target: 'onward',
+            actions: { type: 'keepClosing', params: ({ event }) => ({ closing: event.output }) },
+          },
+          onError: {
+            target: 'engineFailed',
+            actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
+          },
+        },
+      },
+      engineFailed: { on: { RETRY: { target: 'checking', actions: 'forgetFailure' } } },
+      /** How the list stands is known: what comes next follows from it. */
+      onward: {
+        always: [
+          { guard: 'hasFailed', target: 'failed' },
+          { guard: 'hasPassed', target: 'passed' },
+          { guard: 'wantsList', target: 'list' },
+          { guard: 'isHalfway', target: 'halfway' },
+          { target: 'asking', actions: 'chooseNext' },
+        ],
+      },
+      list: {
+        on: {
+          GO_ON: { target: 'onward', actions: 'leaveList' },
+          CHOOSE: {
+            target: 'asking',
+            actions: { type: 'chooseItem', params: ({ event }) => event },
+          },
+          ENOUGH: { guard: 'mayEnd', target: 'halfway' },
+        },
+      },
+      /** What shows most of what goes wrong has passed: the rest, or enough? */
+      halfway: {
+        on: {
+          LIST: { target: 'list', actions: 'showList' },
+          GO_ON: { target: 'onward', actions: ['goFurther', 'leaveList'] },
+          END: { target: 'saving', actions: { type: 'storeEnd', params: ({ event }) => event } },
+        },
+      },
+      asking,
+      /** A reading is off for good: the same job goes on as a hunt, with everything that was read. */
+      failed: {
+        on: {
+          LIST: { target: 'list', actions: 'showList' },
+          CHOOSE: {
+            target: 'asking',
+            actions: { type: 'chooseItem', params: ({ event }) => event },
+          },
+        },
+      },
+      passed: {
+        on: {
+          LIST: { target: 'list', actions: 'showList' },
+          END: { target: 'saving', actions: { type: 'storeEnd', params: ({ event }) => event } },
+        },
+      },
+      /** Nothing new is asked before the last act is stored. */
+      saving: {
+        invoke: {
+          src: 'save',
+          input: ({ context }) => context.work,
+          onDone: {
+            target: 'placing',
+            actions: { type: 'keepStored', params: ({ event }) => ({ work: event.output }) },
+          },
+          onError: {
+            target: 'storageFailed',
+            actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
+          },
+        },
+        // Storing joins what both tabs did, and gives it back.
+        on: { CHANGED_ELSEWHERE: {} },
+      },
+      storageFailed: {
+        on: {
+          CHANGED_ELSEWHERE: {},
+          RETRY: { target: 'saving', actions: 'forgetFailure' },
+          GO_ON_UNSAVED: { target: 'placing', actions: 'forgetFailure' },
+        },
       },
     },
-  },
-});
+  }),
+);

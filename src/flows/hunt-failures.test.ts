@@ -77,7 +77,7 @@ describe('every actor can fail', () => {
   });
 
   it('a machine without ports names the one it lacks', async () => {
-    const actor = createActor(huntMachine, { input: { work: ready } }).start();
+    const actor = createActor(huntMachine(), { input: { work: ready } }).start();
     await settle();
     expect(actor.getSnapshot().value).toBe('engineFailed');
     expect(actor.getSnapshot().context.failure).toBe('The hunt was started without "assess".');

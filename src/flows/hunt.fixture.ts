@@ -86,7 +86,7 @@ export function hunt(work: Work, ports: Ports = {}) {
   const saved: Work[] = [];
   const save = ports.save ?? (async () => undefined);
   const actor = createActor(
-    huntMachine.provide({
+    huntMachine().provide({
       actors: {
         stand: fromPromise(({ input }) =>
           (ports.stand ?? ports.assess ?? (async () => assessment({})))(input),

@@ -23,7 +23,7 @@ import { listeningPlaces } from './symptom.ts';
 import type { Work } from './work.ts';
 
 describe('placing: where a hunt stands follows from the work alone', () => {
-  const placed = (work: Work) => initialTransition(huntMachine, { work })[0].value;
+  const placed = (work: Work) => initialTransition(huntMachine(), { work })[0].value;
   it('starts with the symptom', () => expect(placed(closedWork)).toBe('symptom'));
   it('shows the cautions once something was told', () => {
     const heard = {
@@ -44,8 +44,8 @@ describe('placing: where a hunt stands follows from the work alone', () => {
 describe('pure steps', () => {
   const step = (work: Work, ...events: HuntEvent[]) =>
     events.reduce(
-      (snapshot, event) => transition(huntMachine, snapshot, event)[0],
-      initialTransition(huntMachine, { work })[0],
+      (snapshot, event) => transition(huntMachine(), snapshot, event)[0],
+      initialTransition(huntMachine(), { work })[0],
     );
   it('goes on to the cautions with nothing heard, and back', () => {
     expect(step(closedWork, { type: 'SKIP' }).value).toBe('cautions');

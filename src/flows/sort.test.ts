@@ -17,7 +17,7 @@ const fresh = freshSort(pickup.seen, at);
 function start(work: SortWork = fresh, save = async (_: SortWork) => {}) {
   const stored: SortWork[] = [];
   const actor = createActor(
-    sortMachine.provide({
+    sortMachine().provide({
       actors: {
         sort: fromPromise(async ({ input }) => sortLeads(input)),
         save: fromPromise(async ({ input }) => {

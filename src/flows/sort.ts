@@ -4,6 +4,7 @@ import type { Seen } from '../readings/reading.ts';
 import type { SortEvidence, Sorting, SortQuestion } from '../sorter/sort.ts';
 import type { Doubt } from './doubt.ts';
 import { sentenceOf, unprovided } from './failure.ts';
+import { once } from './once.ts';
 import { doubtOnTheMat } from './sort-doubt.ts';
 import {
   hasActs,
@@ -164,124 +165,126 @@ const unlessDoubtful = [
   { target: '#sort.saving', actions: { type: 'keepAnswer', params: entered } },
 ] as const;
 
-export const sortMachine = sort.createMachine({
-  id: 'sort',
-  context: ({ input }) => startOn(input.work),
-  initial: 'placing',
-  on: {
-    UNDO: { guard: 'canUndo', target: '.saving', actions: { type: 'takeBack', params: at } },
-    PUT_BACK: { guard: 'canPutBack', target: '.saving', actions: 'putBack' },
-    CHANGED_ELSEWHERE: {
-      target: '.placing',
-      actions: { type: 'keepStored', params: ({ event }) => ({ work: event.work }) },
-    },
-  },
-  states: {
-    /** Where the sorting stands, from the work alone. */
-    placing: { always: [{ guard: 'cautionsUnread', target: 'cautions' }, { target: 'sorting' }] },
-    cautions: {
-      on: {
-        CAUTIONS_READ: { target: 'saving', actions: { type: 'keepCautionsRead', params: at } },
+export const sortMachine = once(() =>
+  sort.createMachine({
+    id: 'sort',
+    context: ({ input }) => startOn(input.work),
+    initial: 'placing',
+    on: {
+      UNDO: { guard: 'canUndo', target: '.saving', actions: { type: 'takeBack', params: at } },
+      PUT_BACK: { guard: 'canPutBack', target: '.saving', actions: 'putBack' },
+      CHANGED_ELSEWHERE: {
+        target: '.placing',
+        actions: { type: 'keepStored', params: ({ event }) => ({ work: event.work }) },
       },
     },
-    sorting: {
-      invoke: {
-        src: 'sort',
-        input: ({ context: { work } }) => ({
-          seen: work.seen,
-          meter: work.meter,
-          readings: work.readings,
-          refused: work.refused,
-        }),
-        onDone: {
-          target: 'onward',
-          actions: { type: 'keepSorting', params: ({ event }) => ({ sorting: event.output }) },
-        },
-        onError: {
-          target: 'sortFailed',
-          actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
+    states: {
+      /** Where the sorting stands, from the work alone. */
+      placing: { always: [{ guard: 'cautionsUnread', target: 'cautions' }, { target: 'sorting' }] },
+      cautions: {
+        on: {
+          CAUTIONS_READ: { target: 'saving', actions: { type: 'keepCautionsRead', params: at } },
         },
       },
-    },
-    sortFailed: { on: { RETRY: 'sorting' } },
-    onward: {
-      always: [
-        { guard: 'hasPole', target: 'asking', actions: 'choosePole' },
-        { guard: 'hasQuestion', target: 'asking', actions: 'chooseQuestion' },
-        { target: 'sorted' },
-      ],
-    },
-    asking: {
-      initial: 'entry',
-      on: {
-        CANNOT_REACH: { target: 'saving', actions: { type: 'keepRefusal', params: at } },
-        REPEAT: {
-          guard: 'canRepeat',
-          target: '.entry',
-          actions: { type: 'chooseRepeat', params: ({ event }) => event },
-        },
-      },
-      states: {
-        entry: {
-          on: {
-            TYPE: { actions: { type: 'keepTyped', params: ({ event }) => event } },
-            ENTER: unlessDoubtful,
-            UNCLEAR: 'unclear',
-            HELP: 'help',
+      sorting: {
+        invoke: {
+          src: 'sort',
+          input: ({ context: { work } }) => ({
+            seen: work.seen,
+            meter: work.meter,
+            readings: work.readings,
+            refused: work.refused,
+          }),
+          onDone: {
+            target: 'onward',
+            actions: { type: 'keepSorting', params: ({ event }) => ({ sorting: event.output }) },
+          },
+          onError: {
+            target: 'sortFailed',
+            actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
           },
         },
-        /** 5.9 typed for 5.9 k. */
-        doubtful: {
-          on: {
-            TAKE_BETTER: {
-              target: '#sort.saving',
-              actions: {
-                type: 'keepDoubted',
-                params: ({ event }) => ({ take: 'better', at: event.at }),
-              },
-            },
-            ENTERED_RIGHT: {
-              target: '#sort.saving',
-              actions: {
-                type: 'keepDoubted',
-                params: ({ event }) => ({ take: 'entered', at: event.at }),
-              },
-            },
-            BACK: { target: 'entry', actions: 'dropDoubt' },
+      },
+      sortFailed: { on: { RETRY: 'sorting' } },
+      onward: {
+        always: [
+          { guard: 'hasPole', target: 'asking', actions: 'choosePole' },
+          { guard: 'hasQuestion', target: 'asking', actions: 'chooseQuestion' },
+          { target: 'sorted' },
+        ],
+      },
+      asking: {
+        initial: 'entry',
+        on: {
+          CANNOT_REACH: { target: 'saving', actions: { type: 'keepRefusal', params: at } },
+          REPEAT: {
+            guard: 'canRepeat',
+            target: '.entry',
+            actions: { type: 'chooseRepeat', params: ({ event }) => event },
           },
         },
-        /** The same tap, done again with more care; what is still unclear then is left out. */
-        unclear: { on: { ENTER: unlessDoubtful, BACK: 'entry' } },
-        help: { on: { BACK: 'entry' } },
-      },
-    },
-    sorted: {
-      on: {
-        SURER: { target: 'onward', actions: 'wantSurer' },
-        POLES: { target: 'onward', actions: 'wantPoles' },
-        ASK_REFUSED: { target: 'saving', actions: { type: 'dropRefusals', params: at } },
-        REPEAT: {
-          guard: 'canRepeat',
-          target: 'asking',
-          actions: { type: 'chooseRepeat', params: ({ event }) => event },
+        states: {
+          entry: {
+            on: {
+              TYPE: { actions: { type: 'keepTyped', params: ({ event }) => event } },
+              ENTER: unlessDoubtful,
+              UNCLEAR: 'unclear',
+              HELP: 'help',
+            },
+          },
+          /** 5.9 typed for 5.9 k. */
+          doubtful: {
+            on: {
+              TAKE_BETTER: {
+                target: '#sort.saving',
+                actions: {
+                  type: 'keepDoubted',
+                  params: ({ event }) => ({ take: 'better', at: event.at }),
+                },
+              },
+              ENTERED_RIGHT: {
+                target: '#sort.saving',
+                actions: {
+                  type: 'keepDoubted',
+                  params: ({ event }) => ({ take: 'entered', at: event.at }),
+                },
+              },
+              BACK: { target: 'entry', actions: 'dropDoubt' },
+            },
+          },
+          /** The same tap, done again with more care; what is still unclear then is left out. */
+          unclear: { on: { ENTER: unlessDoubtful, BACK: 'entry' } },
+          help: { on: { BACK: 'entry' } },
         },
       },
-    },
-    /** Nothing new is asked before the last act is stored. */
-    saving: {
-      invoke: {
-        src: 'save',
-        input: ({ context }) => context.work,
-        onDone: {
-          target: 'placing',
-          actions: { type: 'keepStored', params: ({ event }) => ({ work: event.output }) },
-        },
-        onError: {
-          target: 'storageFailed',
-          actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
+      sorted: {
+        on: {
+          SURER: { target: 'onward', actions: 'wantSurer' },
+          POLES: { target: 'onward', actions: 'wantPoles' },
+          ASK_REFUSED: { target: 'saving', actions: { type: 'dropRefusals', params: at } },
+          REPEAT: {
+            guard: 'canRepeat',
+            target: 'asking',
+            actions: { type: 'chooseRepeat', params: ({ event }) => event },
+          },
         },
       },
+      /** Nothing new is asked before the last act is stored. */
+      saving: {
+        invoke: {
+          src: 'save',
+          input: ({ context }) => context.work,
+          onDone: {
+            target: 'placing',
+            actions: { type: 'keepStored', params: ({ event }) => ({ work: event.output }) },
+          },
+          onError: {
+            target: 'storageFailed',
+            actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
+          },
+        },
+      },
+      storageFailed: { on: { RETRY: 'saving' } },
     },
-    storageFailed: { on: { RETRY: 'saving' } },
-  },
-});
+  }),
+);

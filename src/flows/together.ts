@@ -3,6 +3,7 @@ import type { CoilId } from '../circuit/seen-pickup.ts';
 import type { SeenOf } from '../readings/reading.ts';
 import { type CoilAsk, nextCoilAsk, type Playing } from '../sorter/together.ts';
 import { sentenceOf } from './failure.ts';
+import { once } from './once.ts';
 
 /** What is kept of pickups that play together: what was told and seen, never what was concluded. */
 export interface TogetherWork {
@@ -124,63 +125,65 @@ const at = ({ event }: { event: TogetherEvent }) => ({
   at: (event as Extract<TogetherEvent, { at: string }>).at,
 });
 
-export const togetherMachine = together.createMachine({
-  id: 'together',
-  context: ({ input }) => ({ work: input.work, ask: null, takenBack: null, failure: null }),
-  initial: 'placing',
-  on: {
-    UNDO: { guard: 'canUndo', target: '.saving', actions: { type: 'takeBack', params: at } },
-    PUT_BACK: { guard: 'canPutBack', target: '.saving', actions: 'putBack' },
-    COMPASS: {
-      target: '.saving',
-      actions: { type: 'keepCompass', params: ({ event }) => event },
-    },
-    ASK_AGAIN: {
-      target: '.saving',
-      actions: { type: 'dropPickup', params: ({ event }) => event },
-    },
-    CHANGED: {
-      target: '.placing',
-      actions: { type: 'keepStored', params: ({ event }) => ({ work: event.work }) },
-    },
-  },
-  states: {
-    /** Where it stands, from the work alone. */
-    placing: {
-      always: [
-        { guard: 'cautionsUnread', target: 'cautions' },
-        { guard: 'hasAsk', target: 'asking', actions: 'chooseAsk' },
-        { target: 'known' },
-      ],
-    },
-    cautions: {
-      on: {
-        CAUTIONS_READ: { target: 'saving', actions: { type: 'keepCautionsRead', params: at } },
+export const togetherMachine = once(() =>
+  together.createMachine({
+    id: 'together',
+    context: ({ input }) => ({ work: input.work, ask: null, takenBack: null, failure: null }),
+    initial: 'placing',
+    on: {
+      UNDO: { guard: 'canUndo', target: '.saving', actions: { type: 'takeBack', params: at } },
+      PUT_BACK: { guard: 'canPutBack', target: '.saving', actions: 'putBack' },
+      COMPASS: {
+        target: '.saving',
+        actions: { type: 'keepCompass', params: ({ event }) => event },
+      },
+      ASK_AGAIN: {
+        target: '.saving',
+        actions: { type: 'dropPickup', params: ({ event }) => event },
+      },
+      CHANGED: {
+        target: '.placing',
+        actions: { type: 'keepStored', params: ({ event }) => ({ work: event.work }) },
       },
     },
-    asking: {
-      initial: 'entry',
-      states: { entry: { on: { HELP: 'help' } }, help: { on: { BACK: 'entry' } } },
-      on: {
-        ENTER: { target: 'saving', actions: { type: 'keepSeen', params: ({ event }) => event } },
+    states: {
+      /** Where it stands, from the work alone. */
+      placing: {
+        always: [
+          { guard: 'cautionsUnread', target: 'cautions' },
+          { guard: 'hasAsk', target: 'asking', actions: 'chooseAsk' },
+          { target: 'known' },
+        ],
       },
-    },
-    known: {},
-    /** Nothing new is asked before the last act is stored. */
-    saving: {
-      invoke: {
-        src: 'save',
-        input: ({ context }) => context.work,
-        onDone: {
-          target: 'placing',
-          actions: { type: 'keepStored', params: ({ event }) => ({ work: event.output }) },
-        },
-        onError: {
-          target: 'storageFailed',
-          actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
+      cautions: {
+        on: {
+          CAUTIONS_READ: { target: 'saving', actions: { type: 'keepCautionsRead', params: at } },
         },
       },
+      asking: {
+        initial: 'entry',
+        states: { entry: { on: { HELP: 'help' } }, help: { on: { BACK: 'entry' } } },
+        on: {
+          ENTER: { target: 'saving', actions: { type: 'keepSeen', params: ({ event }) => event } },
+        },
+      },
+      known: {},
+      /** Nothing new is asked before the last act is stored. */
+      saving: {
+        invoke: {
+          src: 'save',
+          input: ({ context }) => context.work,
+          onDone: {
+            target: 'placing',
+            actions: { type: 'keepStored', params: ({ event }) => ({ work: event.output }) },
+          },
+          onError: {
+            target: 'storageFailed',
+            actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
+          },
+        },
+      },
+      storageFailed: { on: { RETRY: 'saving' } },
     },
-    storageFailed: { on: { RETRY: 'saving' } },
-  },
-});
+  }),
+);
