@@ -78,7 +78,7 @@ export const phonePorts = (): Ports => ({
   engine: createEngine(),
   notebook: {
     list: async () => (await notebook()).list(),
-    practised: async () => (await notebook()).practised(),
+    withPractice: async () => (await notebook()).withPractice(),
     read: async (id) => (await notebook()).read(id),
     write: (job) => watched(async () => (await notebook()).write(job)),
     remove: async (id, how) => (await notebook()).remove(id, how),

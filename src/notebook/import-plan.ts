@@ -1,4 +1,5 @@
 import { notebookWords } from '../words/en/notebook.ts';
+import { atOnce } from './aside.ts';
 import type { Brought, RefusedRecord } from './collection.ts';
 import type { Job } from './job.ts';
 import type { Dated, Kept } from './kept.ts';
@@ -63,7 +64,7 @@ function planned<Item extends Kept & { readonly title: string; readonly changedA
     // Without a version that both grew from, nothing counts as taken back.
     const { joined, aside } = kind.joinedWith(raw as Item, undefined, item);
     if (aside !== undefined) return asCopy();
-    const before = kind.restored(raw);
+    const before = atOnce(kind.restoring(raw));
     if (sameJson(joined, before)) return { ...base, does: 'nothing', notes: [] };
     const { title } = before;
     return { ...base, title, does: 'joins', notes: notesOn(before, joined), put: joined };

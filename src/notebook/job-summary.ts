@@ -42,7 +42,7 @@ export function summaryOf(job: Job): JobSummary {
 }
 
 /** Lines of real jobs, and lines of practice. */
-export const realOnes = (lines: readonly JobSummary[]): readonly JobSummary[] =>
-  lines.filter(({ practice }) => !practice);
-export const practiceOnes = (lines: readonly JobSummary[]): readonly JobSummary[] =>
-  lines.filter(({ practice }) => practice);
+export const realAndPractice = (lines: readonly JobSummary[]) => ({
+  jobs: lines.filter(({ practice }) => !practice),
+  practised: lines.filter(({ practice }) => practice),
+});

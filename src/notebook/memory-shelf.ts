@@ -1,7 +1,8 @@
+import { aside } from './aside.ts';
 import { type Bin, newestRemoved, type Removed, removedRecord } from './bin.ts';
 import type { Dated, Kept } from './kept.ts';
 import { NotebookError } from './notebook-error.ts';
-import { newestFirst, type RecordKind, type Shelf } from './shelf.ts';
+import { type RecordKind, type Shelf, summariesOf } from './shelf.ts';
 
 /** Keeps records in this page alone, where the disk cannot be had. */
 export class MemoryShelf<Item extends Kept, Summary extends Dated> implements Shelf<Item, Summary> {
@@ -14,8 +15,8 @@ export class MemoryShelf<Item extends Kept, Summary extends Dated> implements Sh
     this.#bin = bin;
   }
 
-  list = async (): Promise<readonly Summary[]> =>
-    newestFirst([...this.items.values()].map((item) => this.#kind.summarised(item)));
+  list = (): Promise<readonly Summary[]> =>
+    aside(summariesOf(this.#kind, [...this.items.values()]));
 
   async read(id: string): Promise<Item> {
     const item = this.items.get(id);

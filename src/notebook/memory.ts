@@ -2,7 +2,7 @@ import { isReal } from './collection.ts';
 import { storedAnyhow } from './database.ts';
 import { type Here, planOf } from './import-plan.ts';
 import type { Job } from './job.ts';
-import { practiceOnes, realOnes } from './job-summary.ts';
+import { realAndPractice } from './job-summary.ts';
 import { MemoryPhotos } from './memory-photos.ts';
 import { MemoryBin, MemoryShelf } from './memory-shelf.ts';
 import type { Notebook } from './notebook.ts';
@@ -32,8 +32,8 @@ export function memoryNotebook(trouble: NotebookError, reopen: () => Promise<Not
   const self: Notebook = {
     place: 'memory',
     trouble,
-    list: async () => realOnes(await jobs.list()),
-    practised: async () => practiceOnes(await jobs.list()),
+    list: async () => (await self.withPractice()).jobs,
+    withPractice: async () => realAndPractice(await jobs.list()),
     read: (id) => jobs.read(id),
     write: (job) => jobs.write(job),
     remove: (id, how) => jobs.remove(id, how),

@@ -14,8 +14,11 @@ export interface Notebook extends Shelf<Job, JobSummary> {
   /** `memory`: nothing outlives the page, for the reason in `trouble`. */
   readonly place: 'disk' | 'memory';
   readonly trouble: NotebookError | null;
-  /** Practice jobs, newest first. `list` leaves them out, and so does all that goes by it. */
-  practised(): Promise<readonly JobSummary[]>;
+  /** The same jobs as `list`, and beside them those of practice: all else leaves these out. Newest first. */
+  withPractice(): Promise<{
+    readonly jobs: readonly JobSummary[];
+    readonly practised: readonly JobSummary[];
+  }>;
   readonly sheets: Shelf<Sheet, SheetSummary>;
   readonly photos: Photos;
   readonly bin: Bin;

@@ -3,8 +3,10 @@ import { EVERYWHERE } from '../circuit/edit.ts';
 import { CircuitError } from '../circuit/errors.ts';
 import { type Layout, layoutOf, nodeAt, siteAt } from '../circuit/netlist.ts';
 import type { PartId, PartKind } from '../circuit/parts/part.ts';
+import type { Rests } from '../diagnosis/rests.ts';
 import type { Ask } from '../readings/reading.ts';
 import { notebookWords } from '../words/en/notebook.ts';
+import { atOnce } from './aside.ts';
 import { JOB_VERSION, type Job } from './job.ts';
 import { jobShape } from './job-shape.ts';
 import { JobShapeError, shown } from './shape.ts';
@@ -23,14 +25,19 @@ const steps: Steps = {
  * Older versions are brought up to the present one; then shape, circuit and every name are checked.
  * Throws JobShapeError, whose sentence names the place and is fit to show. `raw` is not changed.
  */
-export function restoreJob(raw: unknown): Job {
+export function* restoringJob(raw: unknown): Rests<Job> {
   const job = migrated(raw, steps, JOB_VERSION);
   jobShape(job, '');
+  yield;
   const checked = job as unknown as Job;
   within('circuit', () => checkCircuit(checked.circuit));
+  yield;
   checkNames(checked);
   return checked;
 }
+
+/** The same in one piece. */
+export const restoreJob = (raw: unknown): Job => atOnce(restoringJob(raw));
 
 /** Brings a job of an older version up to `present`; refuses newer ones, and what is no job at all. */
 export function migrated(

@@ -1,3 +1,5 @@
+import type { Rests } from '../diagnosis/rests.ts';
+import { aside } from './aside.ts';
 import { removedRecord } from './bin.ts';
 import type { NotebookDatabase } from './database.ts';
 import type { Dated, Kept } from './kept.ts';
@@ -29,9 +31,9 @@ export interface Shelf<Item, Summary> {
 export interface RecordKind<Item extends Kept, Summary extends Dated> {
   readonly store: 'jobs' | 'sheets';
   /** Throws NotebookError that says why not. */
-  restored(raw: unknown): Item;
+  restoring(raw: unknown): Rests<Item>;
   /** A line for whatever is stored. */
-  summarised(raw: unknown): Summary;
+  summarising(raw: unknown): Rests<Summary>;
   /**
    * What to store for the caller's record where `raw` is stored already. A record that it cannot be joined
    * with comes back as `aside`, to be kept under an id of its own. Throws NotebookError where the
@@ -46,12 +48,20 @@ export interface RecordKind<Item extends Kept, Summary extends Dated> {
   mark(item: Item): object;
 }
 
-export const newestFirst = <Summary extends Dated>(
-  summaries: readonly Summary[],
-): readonly Summary[] =>
-  [...summaries].sort((a, b) =>
+/** A line for each record, newest first; of two with one id the later one counts. */
+export function* summariesOf<Item extends Kept, Summary extends Dated>(
+  kind: RecordKind<Item, Summary>,
+  records: readonly Kept[],
+): Rests<readonly Summary[]> {
+  const summaries = new Map<string, Summary>();
+  for (const raw of records) {
+    summaries.set(String(raw.id), yield* kind.summarising(raw));
+    yield;
+  }
+  return [...summaries.values()].sort((a, b) =>
     a.changedAt < b.changedAt ? 1 : a.changedAt > b.changedAt ? -1 : 0,
   );
+}
 
 /** A record as the caller last gave it, and as it then stood on disk, with what other tabs had added. */
 interface Known<Item> {
@@ -86,26 +96,30 @@ export class DiskShelf<Item extends Kept, Summary extends Dated> implements Shel
 
   async list(): Promise<readonly Summary[]> {
     const stored = (await this.#run((db) => db.getAll(this.#kind.store))) as readonly unknown[];
-    const records = [...stored, ...this.#unsaved.values()] as readonly Kept[];
-    const summaries = new Map(
-      records.map((raw) => [String(raw.id), this.#kind.summarised(raw)] as const),
+    return aside(
+      summariesOf(this.#kind, [...stored, ...this.#unsaved.values()] as readonly Kept[]),
     );
-    return newestFirst([...summaries.values()]);
   }
 
-  async read(id: string): Promise<Item> {
-    const unsaved = this.#unsaved.get(id);
-    if (unsaved) return unsaved;
-    const item = this.#kind.restored(await this.#raw(id));
-    this.#known.set(id, { given: item, stored: item });
-    return item;
+  read(id: string): Promise<Item> {
+    return this.#inTurn(async () => {
+      const unsaved = this.#unsaved.get(id);
+      if (unsaved) return unsaved;
+      const item = await aside(this.#kind.restoring(await this.#raw(id)));
+      this.#known.set(id, { given: item, stored: item });
+      return item;
+    });
   }
 
   write(item: Item): Promise<Item> {
-    // One after the other, so that each write knows what the one before it gave.
-    const written = this.#queue.then(() => this.#writeNow(item));
-    this.#queue = written.catch(() => {});
-    return written;
+    return this.#inTurn(() => this.#writeNow(item));
+  }
+
+  /** One after the other, so that each write knows what was given before it. */
+  #inTurn<Result>(act: () => Promise<Result>): Promise<Result> {
+    const done = this.#queue.then(act);
+    this.#queue = done.catch(() => {});
+    return done;
   }
 
   async #writeNow(mine: Item): Promise<Item> {

@@ -3,7 +3,7 @@ import { type NotebookDatabase, openDatabase, type Patience } from './database.t
 import { DiskBin } from './disk-bin.ts';
 import { everythingIn, planIn, takeInto } from './disk-transfer.ts';
 import type { Plan } from './import-plan.ts';
-import { practiceOnes, realOnes } from './job-summary.ts';
+import { realAndPractice } from './job-summary.ts';
 import { memoryNotebook } from './memory.ts';
 import type { Notebook } from './notebook.ts';
 import { NotebookError, notebookErrorOf } from './notebook-error.ts';
@@ -76,8 +76,8 @@ class DiskNotebook implements Notebook {
     }
   }
 
-  list = async () => realOnes(await this.#jobs.list());
-  practised = async () => practiceOnes(await this.#jobs.list());
+  withPractice = async () => realAndPractice(await this.#jobs.list());
+  list = async () => (await this.withPractice()).jobs;
   read = (id: string) => this.#jobs.read(id);
   write: Notebook['write'] = (job) => this.#jobs.write(job);
   remove = (id: string, how?: 'forever') => this.#jobs.remove(id, how);

@@ -1,16 +1,18 @@
+import type { Rests } from '../diagnosis/rests.ts';
 import { notebookWords } from '../words/en/notebook.ts';
+import { atOnce } from './aside.ts';
 import { JOB_VERSION, type Job } from './job.ts';
 import { type JobSummary, summaryOf } from './job-summary.ts';
 import { mergeJobs } from './merge.ts';
 import { NotebookError, notebookErrorOf } from './notebook-error.ts';
-import { restoreJob } from './restore.ts';
+import { restoreJob, restoringJob } from './restore.ts';
 import type { RecordKind } from './shelf.ts';
 
 /** Jobs as the notebook keeps them. */
 export const jobKind: RecordKind<Job, JobSummary> = {
   store: 'jobs',
-  restored,
-  summarised,
+  restoring,
+  summarising,
   joinedWith,
   mark: ({ circuit }) => circuit,
 };
@@ -28,7 +30,7 @@ function joinedWith(
   };
   if (raw.version > mine.version) throw new NotebookError('newer-version');
   if (!isReadable(raw)) return { joined: mine, aside };
-  const job = mergeJobs(base, mine, restored(raw));
+  const job = mergeJobs(base, mine, atOnce(restoring(raw)));
   if (isSame(job, mine)) return { joined: mine };
   // Its own circuit object marks the joined job, by which a later write tells whether the caller took it up.
   if (isReadable(job) || !isReadable(mine))
@@ -52,9 +54,9 @@ function isReadable(raw: unknown): boolean {
 }
 
 /** A record as a job, or a NotebookError that says why not. */
-function restored(raw: unknown): Job {
+function* restoring(raw: unknown): Rests<Job> {
   try {
-    return restoreJob(raw);
+    return yield* restoringJob(raw);
   } catch (error) {
     const { version } = (raw ?? {}) as { readonly version?: unknown };
     const newer = typeof version === 'number' && version > JOB_VERSION;
@@ -63,9 +65,9 @@ function restored(raw: unknown): Job {
 }
 
 /** A line for whatever is stored: a damaged record is shown by what is left of it. */
-function summarised(raw: unknown): JobSummary {
+function* summarising(raw: unknown): Rests<JobSummary> {
   try {
-    return summaryOf(restored(raw));
+    return summaryOf(yield* restoring(raw));
   } catch (error) {
     const left = raw as Partial<Record<keyof JobSummary, unknown>>;
     const word = (value: unknown) => (typeof value === 'string' ? value : '');

@@ -1,3 +1,4 @@
+import type { Rests } from '../diagnosis/rests.ts';
 import { notebookWords } from '../words/en/notebook.ts';
 import { distinctIds, joined, picker, readingKey, refusalsOf } from './merge.ts';
 import { NotebookError, notebookErrorOf } from './notebook-error.ts';
@@ -9,8 +10,8 @@ import type { RecordKind } from './shelf.ts';
 /** Sheets as the notebook keeps them. */
 export const sheetKind: RecordKind<Sheet, SheetSummary> = {
   store: 'sheets',
-  restored,
-  summarised,
+  restoring,
+  summarising,
   joinedWith(raw, base, mine) {
     if (raw === undefined) return { joined: mine };
     if (raw.version > mine.version) throw new NotebookError('newer-version');
@@ -80,7 +81,9 @@ function isReadable(raw: unknown): boolean {
   }
 }
 
-function restored(raw: unknown): Sheet {
+/** Small enough for one piece. */
+// biome-ignore lint/correctness/useYield: of one shape with the jobs' own, which rests.
+function* restoring(raw: unknown): Rests<Sheet> {
   try {
     return restoreSheet(raw);
   } catch (error) {
@@ -90,9 +93,9 @@ function restored(raw: unknown): Sheet {
   }
 }
 
-function summarised(raw: unknown): SheetSummary {
+function* summarising(raw: unknown): Rests<SheetSummary> {
   try {
-    return sheetSummary(restored(raw));
+    return sheetSummary(yield* restoring(raw));
   } catch (error) {
     const left = raw as Partial<Record<keyof SheetSummary, unknown>>;
     const word = (value: unknown) => (typeof value === 'string' ? value : '');

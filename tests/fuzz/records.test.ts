@@ -48,7 +48,7 @@ describe('a record that is stored', UNHURRIED, () => {
         const notebook = await tab();
         expect(notebook.place).toBe('disk');
         const lines = await notebook.list();
-        const practised = await notebook.practised();
+        const practised = (await notebook.withPractice()).practised;
         for (const { damaged: why } of [
           ...lines,
           ...practised,

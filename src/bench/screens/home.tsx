@@ -38,8 +38,8 @@ export function Home() {
   const whole = useGrowing(2) === 2;
   useEffect(() => {
     const look = () =>
-      Promise.all([notebook.list(), notebook.practised()]).then(
-        ([jobs, practised]) => setShelf({ is: 'ready', jobs, practised }),
+      notebook.withPractice().then(
+        (found) => setShelf({ is: 'ready', ...found }),
         (error: unknown) => setShelf({ is: 'failed', sentence: failureOf(error) }),
       );
     void look();
