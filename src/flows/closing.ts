@@ -3,7 +3,8 @@ import { checkOn } from './closing-conversation.ts';
 import { at, check, fromElsewhere } from './closing-setup.ts';
 import { checkEvidence, checkUnderWay } from './closing-work.ts';
 import { once } from './once.ts';
-import type { DoneCheck } from './work.ts';
+import { keepFailure, storing } from './saving.ts';
+import type { DoneCheck, Work } from './work.ts';
 
 export const closingMachine = once(() =>
   check.createMachine({
@@ -54,7 +55,7 @@ export const closingMachine = once(() =>
           },
           onError: {
             target: 'engineFailed',
-            actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
+            actions: keepFailure,
           },
         },
       },
@@ -104,20 +105,8 @@ export const closingMachine = once(() =>
           END: { target: 'saving', actions: { type: 'storeEnd', params: ({ event }) => event } },
         },
       },
-      /** Nothing new is asked before the last act is stored. */
       saving: {
-        invoke: {
-          src: 'save',
-          input: ({ context }) => context.work,
-          onDone: {
-            target: 'placing',
-            actions: { type: 'keepStored', params: ({ event }) => ({ work: event.output }) },
-          },
-          onError: {
-            target: 'storageFailed',
-            actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
-          },
-        },
+        ...storing<Work>(),
         // Storing joins what both tabs did, and gives it back.
         on: { CHANGED_ELSEWHERE: {} },
       },

@@ -1,16 +1,9 @@
-import { hunt, keepFailure } from './hunt-setup.ts';
+import { hunt } from './hunt-setup.ts';
+import { storing } from './saving.ts';
+import type { Work } from './work.ts';
 
-/** Nothing new is asked before the last act is stored. */
 export const saving = hunt.createStateConfig({
-  invoke: {
-    src: 'save',
-    input: ({ context }) => context.work,
-    onDone: {
-      target: 'placing',
-      actions: { type: 'keepStored', params: ({ event }) => ({ work: event.output }) },
-    },
-    onError: { target: 'storageFailed', actions: keepFailure },
-  },
+  ...storing<Work>(),
   // Storing joins what both tabs did, and gives it back.
   on: { CHANGED_ELSEWHERE: {}, OWN_ASK: {}, SAW: {} },
 });

@@ -160,9 +160,3 @@ export const fromElsewhere = ({ event }: { event: HuntEvent }) => ({
 export const joinedQuietly = {
   actions: { type: 'keepStored', params: fromElsewhere },
 } as const;
-
-/** Of the actor that failed, why. */
-export const keepFailure = {
-  type: 'keepFailure',
-  params: ({ event }: { event: { error: unknown } }) => ({ error: event.error }),
-} as const;

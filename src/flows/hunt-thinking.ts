@@ -1,7 +1,8 @@
 /** The states of a hunt in which the engine works, and what follows from what it found. */
 import type { Assessment } from '../diagnosis/assessment.ts';
 import type { Ask } from '../readings/reading.ts';
-import { hunt, joinedQuietly, keepFailure } from './hunt-setup.ts';
+import { hunt, joinedQuietly } from './hunt-setup.ts';
+import { keepFailure } from './saving.ts';
 import { evidenceOf } from './work.ts';
 
 const keepAssessment = {

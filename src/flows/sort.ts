@@ -5,6 +5,7 @@ import type { SortEvidence, Sorting, SortQuestion } from '../sorter/sort.ts';
 import type { Doubt } from './doubt.ts';
 import { sentenceOf, unprovided } from './failure.ts';
 import { once } from './once.ts';
+import { keepFailure, storing } from './saving.ts';
 import { doubtOnTheMat } from './sort-doubt.ts';
 import {
   hasActs,
@@ -201,7 +202,7 @@ export const sortMachine = once(() =>
           },
           onError: {
             target: 'sortFailed',
-            actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
+            actions: keepFailure,
           },
         },
       },
@@ -269,21 +270,7 @@ export const sortMachine = once(() =>
           },
         },
       },
-      /** Nothing new is asked before the last act is stored. */
-      saving: {
-        invoke: {
-          src: 'save',
-          input: ({ context }) => context.work,
-          onDone: {
-            target: 'placing',
-            actions: { type: 'keepStored', params: ({ event }) => ({ work: event.output }) },
-          },
-          onError: {
-            target: 'storageFailed',
-            actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
-          },
-        },
-      },
+      saving: storing<SortWork>(),
       storageFailed: { on: { RETRY: 'saving' } },
     },
   }),

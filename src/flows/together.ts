@@ -4,6 +4,7 @@ import type { SeenOf } from '../readings/reading.ts';
 import { type CoilAsk, nextCoilAsk, type Playing } from '../sorter/together.ts';
 import { sentenceOf } from './failure.ts';
 import { once } from './once.ts';
+import { storing } from './saving.ts';
 
 /** What is kept of pickups that play together: what was told and seen, never what was concluded. */
 export interface TogetherWork {
@@ -168,21 +169,7 @@ export const togetherMachine = once(() =>
         },
       },
       known: {},
-      /** Nothing new is asked before the last act is stored. */
-      saving: {
-        invoke: {
-          src: 'save',
-          input: ({ context }) => context.work,
-          onDone: {
-            target: 'placing',
-            actions: { type: 'keepStored', params: ({ event }) => ({ work: event.output }) },
-          },
-          onError: {
-            target: 'storageFailed',
-            actions: { type: 'keepFailure', params: ({ event }) => ({ error: event.error }) },
-          },
-        },
-      },
+      saving: storing<TogetherWork>(),
       storageFailed: { on: { RETRY: 'saving' } },
     },
   }),
