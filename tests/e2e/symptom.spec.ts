@@ -103,3 +103,31 @@ test('dull at half volume with a treble bleed: the volume is turned while the ja
   expect(words).toMatch(/volume|bleed/i);
   expect(suspects.slice(0, 5)).toContain('capacitor:volumeBleed');
 });
+
+test('a key that takes the focus lies clear of the acts at the lower edge', async ({
+  app,
+  page,
+}) => {
+  // WCAG 2.2, 2.4.11: where the page goes on under the acts, what has the focus is not hidden by them.
+  await page.setViewportSize({ width: 320, height: 480 });
+  await page.goto(app.address);
+  await startHunt(page, twoSingles);
+  await page.getByRole('button', { name: 'Measure the hum' }).waitFor();
+  await page.locator('h1').focus();
+  const under: number[] = [];
+  for (let keys = 0; keys < 12; keys += 1) {
+    await page.keyboard.press('Tab');
+    under.push(
+      await page.evaluate(() => {
+        const bar = document.querySelector('.acts')?.getBoundingClientRect();
+        const key = document.activeElement?.closest('.place, .places')
+          ? document.activeElement.getBoundingClientRect()
+          : null;
+        return bar && key ? key.bottom - bar.top : Number.NaN;
+      }),
+    );
+  }
+  const judged = under.filter((depth) => !Number.isNaN(depth));
+  expect(judged.length).toBeGreaterThan(8);
+  expect(Math.max(...judged)).toBeLessThanOrEqual(0);
+});

@@ -1,4 +1,4 @@
-import type { ComponentChildren } from 'preact';
+import type { ComponentChildren, RefObject } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 
 interface ScreenProps {
@@ -15,7 +15,8 @@ interface ScreenProps {
 /** One thing to do. Its title takes the focus, so that a screen reader starts there. */
 export function Screen({ name, title, strip, children, acts }: ScreenProps) {
   const heading = useHeadingFocus(name);
-  const below = useMoreBelow();
+  const bar = useRef<HTMLDivElement>(null);
+  const below = useMoreBelow(bar);
   return (
     <main class={`screen screen-${name}`} data-screen={name}>
       {strip}
@@ -25,7 +26,11 @@ export function Screen({ name, title, strip, children, acts }: ScreenProps) {
         </h1>
         {children}
       </div>
-      {acts && <div class={below ? 'acts acts-over' : 'acts'}>{acts}</div>}
+      {acts && (
+        <div ref={bar} class={below ? 'acts acts-over' : 'acts'}>
+          {acts}
+        </div>
+      )}
     </main>
   );
 }
@@ -33,20 +38,31 @@ export function Screen({ name, title, strip, children, acts }: ScreenProps) {
 /** Nearer to its end than this a page counts as read, CSS pixels. */
 const NEAR_END = 12;
 
-/** Whether the page goes on below the screen's edge, so that nothing runs off it in silence. */
-function useMoreBelow(): boolean {
+/**
+ * Whether the page goes on below the screen's edge, so that nothing runs off it in silence. What takes the focus is scrolled clear of the
+ * acts and of the fade above them, which lie over the page: WCAG 2.2, 2.4.11.
+ */
+function useMoreBelow(bar: RefObject<HTMLElement | null>): boolean {
   const [below, setBelow] = useState(false);
   useEffect(() => {
     const look = () => {
       const { scrollHeight, clientHeight, scrollTop } = document.documentElement;
       setBelow(scrollHeight - clientHeight - scrollTop > NEAR_END);
     };
-    const observer = new ResizeObserver(look);
+    const { style } = document.documentElement;
+    const observer = new ResizeObserver(() => {
+      look();
+      style.scrollPaddingBlockEnd = bar.current
+        ? `calc(${bar.current.offsetHeight}px + var(--fade))`
+        : '';
+    });
     observer.observe(document.body);
+    if (bar.current) observer.observe(bar.current);
     window.addEventListener('scroll', look, { passive: true });
     window.addEventListener('resize', look);
     return () => {
       observer.disconnect();
+      style.scrollPaddingBlockEnd = '';
       window.removeEventListener('scroll', look);
       window.removeEventListener('resize', look);
     };
