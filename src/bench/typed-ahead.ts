@@ -15,9 +15,10 @@ export function typedAhead({ engine }: Pick<Ports, 'engine'>) {
     forget,
     typed(work: Work, ask: Ask, text: string): void {
       forget();
-      const seen = seenAs(ask, text);
-      if (!seen) return;
-      timer = setTimeout(() => engine.foresee(afterwards(work, ask, seen)), PAUSE);
+      timer = setTimeout(() => {
+        const seen = seenAs(ask, text);
+        if (seen) engine.foresee(afterwards(work, ask, seen));
+      }, PAUSE);
     },
   };
 }

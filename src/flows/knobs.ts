@@ -1,6 +1,6 @@
 import { fittedBleed } from '../circuit/catalog/modifications/fitted-bleed.ts';
 import type { Circuit, Setting } from '../circuit/circuit.ts';
-import { type Layout, layoutOf, nodeAt, siteValues } from '../circuit/netlist.ts';
+import { type Layout, layoutOf, nodeAt, type Site, siteValues } from '../circuit/netlist.ts';
 import type { PartOf } from '../circuit/parts/part.ts';
 import { potsOf, withKnob } from '../circuit/setting.ts';
 import type { AskOf } from '../readings/reading.ts';
@@ -18,9 +18,10 @@ export interface KnobPlace {
 /** One question for each knob that acts somewhere: does it do its job when it is turned down? */
 export function knobPlaces(circuit: Circuit): readonly KnobPlace[] {
   const layout = layoutOf(circuit);
+  const at = sitesAtNodes(layout);
   const places = listeningPlaces(circuit).map((place) => ({
     ...place,
-    steps: stepsToParts(layout, place.ask.setting),
+    steps: stepsToParts(layout, at, place.ask.setting),
   }));
   return potsOf(circuit).flatMap((pot): KnobPlace[] => {
     const steps = (place: (typeof places)[number]) => place.steps.get(pot.id) ?? 0;
@@ -47,11 +48,15 @@ export function halfPlaces(circuit: Circuit): readonly KnobPlace[] {
 }
 
 /** How many sites lie between the jack's tip and each part in a setting, by ways that do not pass through ground. */
-function stepsToParts(layout: Layout, setting: Setting): ReadonlyMap<string, number> {
+function stepsToParts(
+  layout: Layout,
+  at: SitesAtNodes,
+  setting: Setting,
+): ReadonlyMap<string, number> {
   const { ohms, farads } = siteValues(layout, setting);
   const joined = (index: number) => Number.isFinite(ohms[index]) || (farads[index] ?? 0) > 0;
-  const ground = stepsFrom(layout, nodeAt(layout, 'jack.sleeve'), (index) => ohms[index] === 0);
-  const live = stepsFrom(layout, nodeAt(layout, 'jack.tip'), joined, ground);
+  const ground = stepsFrom(at, nodeAt(layout, 'jack.sleeve'), (index) => ohms[index] === 0);
+  const live = stepsFrom(at, nodeAt(layout, 'jack.tip'), joined, ground);
   const parts = new Map<string, number>();
   for (const { part, a, b, index } of layout.sites) {
     const near = Math.min(live.get(a) ?? Infinity, live.get(b) ?? Infinity);
@@ -61,9 +66,21 @@ function stepsToParts(layout: Layout, setting: Setting): ReadonlyMap<string, num
   return parts;
 }
 
+/** The sites at each node. */
+type SitesAtNodes = readonly (readonly Site[])[];
+
+function sitesAtNodes({ nodes, sites }: Layout): SitesAtNodes {
+  const at: Site[][] = nodes.map(() => []);
+  for (const site of sites) {
+    at[site.a]?.push(site);
+    if (site.b !== site.a) at[site.b]?.push(site);
+  }
+  return at;
+}
+
 /** Steps to every node that can be reached over the sites that `passes` lets through, never entering `walls`. */
 function stepsFrom(
-  layout: Layout,
+  at: SitesAtNodes,
   start: number,
   passes: (site: number) => boolean,
   walls: ReadonlyMap<number, number> = new Map(),
@@ -71,8 +88,8 @@ function stepsFrom(
   const found = new Map([[start, 0]]);
   // A map can grow while it is walked, in the order of its keys: nearest first, each node once.
   for (const [node, steps] of found)
-    for (const { index, a, b } of layout.sites) {
-      if ((a !== node && b !== node) || !passes(index)) continue;
+    for (const { index, a, b } of at[node] ?? []) {
+      if (!passes(index)) continue;
       const next = a === node ? b : a;
       if (!walls.has(next) && !found.has(next)) found.set(next, steps + 1);
     }
