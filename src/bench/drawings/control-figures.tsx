@@ -3,7 +3,8 @@ import { along, heading, point } from './geometry.ts';
 import { COPPER, INK, LINE, PAPER, SOFT } from './theme.ts';
 import { knobDegrees } from './views.tsx';
 
-const HEIGHT = 36;
+/** CSS pixels. */
+export const FIGURE_HEIGHT = 36;
 const colourOf = (moved: boolean) => (moved ? COPPER : INK);
 
 /** A knob from the front with its pointer at a figure 0..10; a carried switch shows as an arrow beside it. */
@@ -24,7 +25,13 @@ export function KnobFigure({
   const hub = along(c, pointer, 2);
   const up = pull && pull.at > 0;
   return (
-    <svg aria-hidden="true" viewBox={`0 0 44 ${HEIGHT}`} width={44} height={HEIGHT} fill="none">
+    <svg
+      aria-hidden="true"
+      viewBox={`0 0 44 ${FIGURE_HEIGHT}`}
+      width={44}
+      height={FIGURE_HEIGHT}
+      fill="none"
+    >
       <g stroke={SOFT} stroke-width={1.25}>
         {[0, 5, 10].map((n) => {
           const a = along(c, heading(knobDegrees(n)), 14.5);
@@ -68,7 +75,7 @@ export function SwitchFigure({ state, moved }: { state: SwitchState; moved: bool
   if (part.style === 'button') {
     const pressed = at > 0;
     return (
-      <svg aria-hidden="true" viewBox="0 0 44 36" width={44} height={HEIGHT} fill="none">
+      <svg aria-hidden="true" viewBox="0 0 44 36" width={44} height={FIGURE_HEIGHT} fill="none">
         <circle cx={22} cy={19} r={13} stroke={SOFT} stroke-width={1.75} />
         <circle
           cx={22}
@@ -85,7 +92,7 @@ export function SwitchFigure({ state, moved }: { state: SwitchState; moved: bool
     const c = point(30, 19);
     const tip = along(c, heading(knobDegrees(share * 10)), 11);
     return (
-      <svg aria-hidden="true" viewBox="0 0 60 36" width={60} height={HEIGHT} fill="none">
+      <svg aria-hidden="true" viewBox="0 0 60 36" width={60} height={FIGURE_HEIGHT} fill="none">
         {Array.from({ length: count }, (_, i) => {
           const dot = along(c, heading(knobDegrees(count > 1 ? (i / (count - 1)) * 10 : 5)), 16.5);
           return <circle key={i} cx={dot.x} cy={dot.y} r={1.5} fill={SOFT} />;
@@ -106,7 +113,13 @@ export function SwitchFigure({ state, moved }: { state: SwitchState; moved: bool
   const left = (w - track) / 2;
   const x = left + share * track;
   return (
-    <svg aria-hidden="true" viewBox={`0 0 ${w} ${HEIGHT}`} width={w} height={HEIGHT} fill="none">
+    <svg
+      aria-hidden="true"
+      viewBox={`0 0 ${w} ${FIGURE_HEIGHT}`}
+      width={w}
+      height={FIGURE_HEIGHT}
+      fill="none"
+    >
       <rect
         x={left - 6}
         y={20}
@@ -152,7 +165,7 @@ export function PlugFigure({ plug, moved }: { plug: 'in' | 'out'; moved: boolean
       aria-hidden="true"
       viewBox="0 0 44 36"
       width={44}
-      height={HEIGHT}
+      height={FIGURE_HEIGHT}
       fill="none"
       stroke-linejoin="round"
     >

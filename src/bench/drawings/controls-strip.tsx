@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import type { Circuit, Setting } from '../../circuit/circuit.ts';
 import { drawingWords } from '../../words/en/drawings.ts';
-import { KnobFigure, PlugFigure, SwitchFigure } from './control-figures.tsx';
+import { FIGURE_HEIGHT, KnobFigure, PlugFigure, SwitchFigure } from './control-figures.tsx';
 import { type ControlItem, controlItems, knobFigure } from './control-items.ts';
 import { COPPER, INK, SOFT } from './theme.ts';
 
@@ -11,11 +11,14 @@ export function ControlsStrip({
   setting,
   previous,
   leftHanded = false,
+  figures = Number.POSITIVE_INFINITY,
 }: {
   circuit: Circuit;
   setting: Setting;
   previous: Setting | null;
   leftHanded?: boolean;
+  /** How many of them are drawn so far, from the first; words and room are there for all. */
+  figures?: number;
 }) {
   const items = controlItems(circuit, setting, previous);
   return (
@@ -32,18 +35,25 @@ export function ControlsStrip({
         listStyle: 'none',
       }}
     >
-      {(leftHanded ? [...items].reverse() : items).map((item) => (
+      {(leftHanded ? [...items].reverse() : items).map((item, at) => (
         <Control
           key={item.kind === 'plug' ? 'plug' : item.title}
           item={item}
           leftHanded={leftHanded}
+          drawn={at < figures}
         />
       ))}
     </ul>
   );
 }
 
-function Control({ item, leftHanded }: { item: ControlItem; leftHanded: boolean }) {
+interface ControlProps {
+  readonly item: ControlItem;
+  readonly leftHanded: boolean;
+  readonly drawn: boolean;
+}
+
+function Control({ item, leftHanded, drawn }: ControlProps) {
   switch (item.kind) {
     case 'knob':
       return (
@@ -54,12 +64,14 @@ function Control({ item, leftHanded }: { item: ControlItem; leftHanded: boolean 
           moved={item.moved}
           second={item.pull && { text: item.pull.title, moved: item.pull.moved }}
         >
-          <KnobFigure
-            figure={item.figure}
-            leftHanded={item.pot.leftHanded === true}
-            moved={item.moved}
-            pull={item.pull}
-          />
+          {drawn && (
+            <KnobFigure
+              figure={item.figure}
+              leftHanded={item.pot.leftHanded === true}
+              moved={item.moved}
+              pull={item.pull}
+            />
+          )}
         </Cell>
       );
     case 'switch': {
@@ -67,7 +79,7 @@ function Control({ item, leftHanded }: { item: ControlItem; leftHanded: boolean 
       return (
         <Cell width={wide ? 60 : 45} title={item.title} state={item.state.title} moved={item.moved}>
           <span style={leftHanded ? { display: 'flex', scale: '-1 1' } : { display: 'flex' }}>
-            <SwitchFigure state={item.state} moved={item.moved} />
+            {drawn && <SwitchFigure state={item.state} moved={item.moved} />}
           </span>
         </Cell>
       );
@@ -81,7 +93,7 @@ function Control({ item, leftHanded }: { item: ControlItem; leftHanded: boolean 
           moved={item.moved}
           asWritten
         >
-          <PlugFigure plug={item.plug} moved={item.moved} />
+          {drawn && <PlugFigure plug={item.plug} moved={item.moved} />}
         </Cell>
       );
   }
@@ -109,7 +121,9 @@ function Cell(props: {
         lineHeight: 1.15,
       }}
     >
-      <span style={{ display: 'flex', justifyContent: 'center' }}>{props.children}</span>
+      <span style={{ display: 'flex', justifyContent: 'center', minHeight: `${FIGURE_HEIGHT}px` }}>
+        {props.children}
+      </span>
       <State text={moved && !asWritten ? drawingWords().toText(state) : state} moved={moved} />
       {second && (
         <State

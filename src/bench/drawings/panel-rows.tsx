@@ -1,5 +1,5 @@
 import { wrapWords } from './geometry.ts';
-import { PanelDrawing } from './panel.tsx';
+import { LAYERS, PanelDrawing } from './panel.tsx';
 import type { Panel } from './scene.ts';
 import { COPPER, INK, SOFT, TEXT } from './theme.ts';
 
@@ -15,8 +15,11 @@ export function PanelRows(props: {
   rows: readonly (readonly Panel[])[];
   words: string;
   below?: readonly string[];
+  /** How many layers of panels are drawn so far, from the first panel's lowest; all have their room from the start. */
+  layers?: number;
 }) {
-  const { rows, words, below = [] } = props;
+  const { rows, words, below = [], layers = Number.POSITIVE_INFINITY } = props;
+  const order = rows.flat();
   let y = 0;
   const placed = rows.map((panels) => {
     const heads = panels.map(headOf);
@@ -51,7 +54,7 @@ export function PanelRows(props: {
                 anchor={beside ? 'start' : 'middle'}
               />
               <g transform={`translate(${x} ${body})`}>
-                <PanelDrawing panel={panel} />
+                <PanelDrawing panel={panel} layers={layers - LAYERS * order.indexOf(panel)} />
               </g>
             </g>
           );

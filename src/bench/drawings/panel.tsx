@@ -5,12 +5,19 @@ import type { Panel } from './scene.ts';
 import { COPPER, INK, PAPER, SOFT, STROKE, TEXT } from './theme.ts';
 import { KnobView, PluggedView } from './views.tsx';
 
-/** One panel's drawing in its own coordinates: light wiring first, then the asked lugs, tools and probes on top. */
-export function PanelDrawing({ panel }: { panel: Panel }) {
+/** How many layers a panel has. */
+export const LAYERS = 2;
+
+/**
+ * One panel's drawing in its own coordinates: light wiring and the part first, then the asked lugs, tools and probes on top.
+ * @param layers how many of both are drawn
+ */
+export function PanelDrawing({ panel, layers = LAYERS }: { panel: Panel; layers?: number }) {
+  if (layers <= 0) return null;
   if (panel.view === 'knob')
     return <KnobView frame={panel.frame} leftHanded={panel.leftHandedKnob} />;
   if (panel.view === 'plugged') return <PluggedView frame={panel.frame} />;
-  const { portrait, stubs, probes, marks } = panel;
+  const { portrait, stubs, marks } = panel;
   const strings = marks.some((mark) => mark.kind === 'steel');
   return (
     <g>
@@ -35,6 +42,15 @@ export function PanelDrawing({ panel }: { panel: Panel }) {
             <BareEnd key={joint} from={onWire} to={path.at(-1) ?? onWire} />
           ))}
       </g>
+      {layers > 1 && <UpperLayer panel={panel} />}
+    </g>
+  );
+}
+
+function UpperLayer({ panel }: { panel: Panel }) {
+  const { stubs, probes, marks } = panel;
+  return (
+    <g>
       {lugsToDraw(panel)}
       {panel.onWire.map(({ lug, at, lifted }) => (
         <g key={`${at.x} ${at.y}`} stroke-linecap="round">

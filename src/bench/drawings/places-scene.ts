@@ -2,16 +2,24 @@ import type { Circuit } from '../../circuit/circuit.ts';
 import type { SiteId } from '../../circuit/edit.ts';
 import type { PartId } from '../../circuit/parts/part.ts';
 import { restingSetting } from '../../circuit/setting.ts';
+import { ended, type Rests } from '../../diagnosis/rests.ts';
 import { plansFor } from './plan.ts';
 import { type Lie, USUAL_LIE } from './portrait.ts';
-import { framed, type Panel, panelOf } from './scene.ts';
+import { framed, type Panel, panelInSteps } from './scene.ts';
 
 /** Panels for places to be looked at; two places on one part, or on one pickup, share its panel. */
-export function placesScene(
+export const placesScene = (
   circuit: Circuit,
   sites: readonly (SiteId | PartId)[],
   lie: Lie = USUAL_LIE,
-): readonly (readonly Panel[])[] {
+): readonly (readonly Panel[])[] => ended(placesInSteps(circuit, sites, lie));
+
+/** The same, with rests. */
+export function* placesInSteps(
+  circuit: Circuit,
+  sites: readonly (SiteId | PartId)[],
+  lie: Lie,
+): Rests<readonly (readonly Panel[])[]> {
   const setting = restingSetting(circuit);
   const planned = sites.flatMap((at) => {
     const ask = { kind: 'look', at, setting } as const;
@@ -21,23 +29,34 @@ export function placesScene(
     ({ plan }, i) =>
       planned.findIndex((other) => other.plan.subject.key === plan.subject.key) === i,
   );
-  return framed(
+  const rows: (readonly Panel[])[] = [];
+  for (const row of framed(
     first.map(({ plan }) => plan),
     'look',
-  ).map((row) =>
-    row.map((framing) => {
-      const { plan } = framing;
-      const here = planned.filter((other) => other.plan.subject.key === plan.subject.key);
-      const panels = here.map(({ ask }) => panelOf(circuit, ask, framing, lie));
-      const [panel, ...more] = panels as [Panel, ...Panel[]];
-      if (more.length === 0) return panel;
-      const { title } = plan.subject;
-      return {
-        ...panel,
-        portrait: { ...panel.portrait, title },
-        asked: new Set(panels.flatMap(({ asked }) => [...asked])),
-        marks: panels.flatMap(({ marks }) => marks),
-      };
-    }),
-  );
+  )) {
+    const joined: Panel[] = [];
+    for (const framing of row) {
+      const { key, title } = framing.plan.subject;
+      const panels: Panel[] = [];
+      for (const { ask, plan } of planned) {
+        if (plan.subject.key !== key) continue;
+        yield;
+        panels.push(yield* panelInSteps(circuit, ask, framing, lie));
+      }
+      joined.push(panels.length === 1 ? panels[0]! : togetherIn(panels, title));
+    }
+    rows.push(joined);
+  }
+  return rows;
 }
+
+/** Panels of one part as one, with the marks of all. */
+const togetherIn = (panels: readonly Panel[], title: string): Panel => {
+  const panel = panels[0]!;
+  return {
+    ...panel,
+    portrait: { ...panel.portrait, title },
+    asked: new Set(panels.flatMap(({ asked }) => [...asked])),
+    marks: panels.flatMap(({ marks }) => marks),
+  };
+};

@@ -19,10 +19,12 @@ interface SceneDrawingProps {
   readonly ask: Ask;
   /** What `sceneOf` gives for both. */
   readonly rows: readonly (readonly Panel[])[];
+  /** How many layers of them are drawn; all, where nothing is said. */
+  readonly layers?: number;
 }
 
 /** The same of a scene that is laid out already. */
-export function SceneDrawing({ circuit, ask, rows }: SceneDrawingProps) {
+export function SceneDrawing({ circuit, ask, rows, layers }: SceneDrawingProps) {
   const drawn = new Set(
     rows.flat().flatMap((panel) => panel.stubs.stubs.map(({ joint }) => joint)),
   );
@@ -38,5 +40,12 @@ export function SceneDrawing({ circuit, ask, rows }: SceneDrawingProps) {
         )
       : [];
   });
-  return <PanelRows rows={rows} words={describeAsk(circuit, ask)} below={lifted} />;
+  return (
+    <PanelRows
+      rows={rows}
+      words={describeAsk(circuit, ask)}
+      below={lifted}
+      {...(layers !== undefined && { layers })}
+    />
+  );
 }

@@ -1,3 +1,4 @@
+import type { Rests } from '../../diagnosis/rests.ts';
 import {
   along,
   type Box,
@@ -69,11 +70,11 @@ function costOf(
 }
 
 /** Directions for up to two probes so that they hide no lug, no word and not each other. */
-export function placeProbes(
+export function* placingProbes(
   red: Point | undefined,
   black: Point | undefined,
   obstacles: Obstacles,
-): { red?: PlacedProbe; black?: PlacedProbe } {
+): Rests<{ red?: PlacedProbe; black?: PlacedProbe }> {
   const candidates = (tip: Point | undefined, prefer: -1 | 0 | 1) =>
     tip
       ? angles.map((degrees) => {
@@ -83,7 +84,9 @@ export function placeProbes(
         })
       : [];
   const reds = candidates(red, red && black ? (red.x <= black.x ? -1 : 1) : 0);
+  yield;
   const blacks = candidates(black, red && black ? (red.x <= black.x ? 1 : -1) : 0);
+  yield;
   const least = (list: typeof reds) =>
     list.reduce<(typeof reds)[number] | undefined>(
       (a, b) => (!a || b.cost < a.cost ? b : a),

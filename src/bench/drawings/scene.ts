@@ -18,7 +18,7 @@ import {
   USUAL_LIE,
 } from './portrait.ts';
 import { plugPortrait } from './portraits/index.ts';
-import { type PlacedProbe, placeProbes } from './probe-place.ts';
+import { type PlacedProbe, placingProbes } from './probe-place.ts';
 import { type Stubs, stubsOf } from './stubs.ts';
 import { portraitOf, roomNeeded } from './subject.ts';
 import { TEXT, textWidth } from './theme.ts';
@@ -66,7 +66,7 @@ export function sceneOf(
   return ended(sceneInSteps(circuit, ask, lie));
 }
 
-/** The same, with a rest before each panel. */
+/** The same, with rests. */
 export function* sceneInSteps(
   circuit: Circuit,
   ask: Ask,
@@ -77,7 +77,7 @@ export function* sceneInSteps(
     const panels: Panel[] = [];
     for (const framing of row) {
       yield;
-      panels.push(panelOf(circuit, ask, framing, lie));
+      panels.push(yield* panelInSteps(circuit, ask, framing, lie));
     }
     rows.push(lie.leftHanded !== lie.turned ? panels.reverse() : panels);
   }
@@ -117,12 +117,12 @@ function heightNeeded(plan: Plan, scale: number): number {
 }
 
 /** One plan in its frame, as seen for this ask. */
-export function panelOf(
+export function* panelInSteps(
   circuit: Circuit,
   ask: Ask,
   { plan, frame, head }: Framed,
-  lie: Lie = USUAL_LIE,
-): Panel {
+  lie: Lie,
+): Rests<Panel> {
   // A plug in the hand lies as it is held.
   const turned = lie.turned && !plan.plug;
   const [first] = plan.subject.parts;
@@ -170,7 +170,9 @@ export function panelOf(
           strong,
         ),
       };
+  yield;
   const stubs = stubsOf(circuit, portrait, frame, ask.setting.lifted, named);
+  yield;
   const pointOf = (node: NodeName | undefined): Point | undefined => {
     if (node === undefined) return undefined;
     const joint = jointOf(circuit, node);
@@ -190,7 +192,7 @@ export function panelOf(
     if (joint) asked.add(joint.lug);
   }
   if (ask.kind === 'touch') asked.add(ask.metal);
-  const probes = placeProbes(red, black, {
+  const probes = yield* placingProbes(red, black, {
     discs: [
       ...[...portrait.spots.values()]
         .filter((spot) => spot.at !== red && spot.at !== black)

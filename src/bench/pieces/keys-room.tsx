@@ -13,16 +13,20 @@ const heights = new Map<string, number>();
 
 /**
  * Words and keys of a reading, each in a frame of its own: the words first where it is known what room the keys need, so that nothing
- * jumps; else the keys, whose lower edge stands where it stands.
+ * jumps; else the keys, whose lower edge stands where it stands. Keys of a kind that comes for the first time take longest: what they
+ * stand in comes a frame before them. `after` is how many frames more what comes later has to wait.
  */
 export function useWordsAndKeys(question: string, kind: string) {
   const painted = useAfterPaint(question);
+  const paintedTwice = useAfterPaint(question, 1);
   // Once begun it stays so: the height is told while the keys stand.
   const begun = useRef({ question: '', keysFirst: false });
   if (begun.current.question !== question)
     begun.current = { question, keysFirst: !heights.has(kind) };
   const { keysFirst } = begun.current;
-  return { words: painted || !keysFirst, keys: painted || keysFirst };
+  return keysFirst
+    ? { words: paintedTwice, keys: painted, after: 1 }
+    : { words: true, keys: painted, after: 0 };
 }
 
 /** The keys of a reading, or the room that they will need. */

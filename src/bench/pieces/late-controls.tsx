@@ -1,5 +1,6 @@
 import type { Circuit, Setting } from '../../circuit/circuit.ts';
 import { ControlsStrip } from '../drawings/index.ts';
+import { useGrowing } from '../growing.ts';
 import { lieOf } from '../lie.ts';
 import { useAfterPaint } from './after-paint.ts';
 
@@ -9,17 +10,27 @@ interface LateControlsProps {
   readonly circuit: Circuit;
   readonly setting: Setting;
   readonly previous: Setting | null;
+  /** Frames to come after. */
+  readonly after: number;
 }
 
 /** How the controls must stand, a frame after words and keys: the drawing below gives it its room, so that no word moves. */
-export function LateControls({ question, circuit, setting, previous }: LateControlsProps) {
-  if (!useAfterPaint(question, 1)) return null;
+export function LateControls({ question, after, ...shown }: LateControlsProps) {
+  if (!useAfterPaint(question, after)) return null;
+  return <GrowingControls {...shown} />;
+}
+
+/** Their words first, and then their figures, some in each frame. */
+function GrowingControls(props: Pick<LateControlsProps, 'circuit' | 'setting' | 'previous'>) {
+  const times = useGrowing(3) - 1;
   return (
     <ControlsStrip
-      circuit={circuit}
-      setting={setting}
-      previous={previous}
-      leftHanded={lieOf(circuit).leftHanded}
+      {...props}
+      leftHanded={lieOf(props.circuit).leftHanded}
+      figures={times === 2 ? Number.POSITIVE_INFINITY : times * AT_ONCE}
     />
   );
 }
+
+/** Figures of controls that are drawn in one frame, where more follow. */
+const AT_ONCE = 3;

@@ -1,21 +1,30 @@
 import type { Circuit } from '../../circuit/circuit.ts';
 import type { Ask } from '../../readings/reading.ts';
 import { pieceWords } from '../../words/en/pieces.ts';
-import { SceneDrawing, sceneInSteps } from '../drawings/index.ts';
+import { LAYERS, type Panel, SceneDrawing, sceneInSteps } from '../drawings/index.ts';
+import { useGrowing } from '../growing.ts';
 import { lieOf } from '../lie.ts';
 import { prefer, preferences } from '../preferences.ts';
 import { useAside } from './after-paint.ts';
 import { announce } from './announce.tsx';
 
+interface ProbeViewProps {
+  readonly circuit: Circuit;
+  readonly ask: Ask;
+  /** Frames to come after. */
+  readonly after: number;
+}
+
 /** Where the probes go, as the guitar lies on the bench, and a key that turns the drawing round. */
-export function ProbeView({ circuit, ask }: { circuit: Circuit; ask: Ask }) {
+export function ProbeView({ circuit, ask, after }: ProbeViewProps) {
   const { turned } = preferences.value;
   const lie = lieOf(circuit);
+  const key = JSON.stringify(ask);
   const rows = useAside(
-    JSON.stringify(ask),
+    key,
     `${turned} ${lie.leftHanded}`,
     () => sceneInSteps(circuit, ask, lie),
-    2,
+    after,
   );
   const turn = () => {
     prefer({ turned: !turned });
@@ -24,7 +33,7 @@ export function ProbeView({ circuit, ask }: { circuit: Circuit; ask: Ask }) {
   return (
     // Words and keys first; its place is kept.
     <div class="asking-drawing" style={{ visibility: rows ? 'visible' : 'hidden' }}>
-      {rows && <SceneDrawing circuit={circuit} ask={ask} rows={rows} />}
+      {rows && <GrowingScene key={key} circuit={circuit} ask={ask} rows={rows} />}
       <button
         type="button"
         class="quiet turn-key"
@@ -38,4 +47,16 @@ export function ProbeView({ circuit, ask }: { circuit: Circuit; ask: Ask }) {
       </button>
     </div>
   );
+}
+
+interface GrowingSceneProps {
+  readonly circuit: Circuit;
+  readonly ask: Ask;
+  readonly rows: readonly (readonly Panel[])[];
+}
+
+/** Layer by layer, each in its place. */
+function GrowingScene(props: GrowingSceneProps) {
+  const layers = useGrowing(LAYERS * props.rows.flat().length);
+  return <SceneDrawing {...props} layers={layers} />;
 }

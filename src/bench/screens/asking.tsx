@@ -60,8 +60,9 @@ export function Asking({ job, snapshot, question, say }: AskingProps) {
           circuit={work.circuit}
           setting={ask.setting}
           previous={previous}
+          after={1 + there.after}
         />
-        <ProbeView circuit={work.circuit} ask={ask} />
+        <ProbeView circuit={work.circuit} ask={ask} after={2 + there.after} />
         {there.words && (
           <>
             <h1
@@ -76,7 +77,7 @@ export function Asking({ job, snapshot, question, say }: AskingProps) {
         )}
       </div>
     ),
-    [work.circuit, ask, previous, words, key, there.words],
+    [work.circuit, ask, previous, words, key, there.words, there.after],
   );
   return (
     <AskingRoom name="asking" kind={ask.kind} question={key}>

@@ -41,8 +41,9 @@ export function ClosingAsking({ snapshot, item, strip, say }: AskingProps) {
           circuit={work.circuit}
           setting={ask.setting}
           previous={previous}
+          after={1}
         />
-        <ProbeView circuit={work.circuit} ask={ask} />
+        <ProbeView circuit={work.circuit} ask={ask} after={2} />
         <h1
           ref={heading}
           tabIndex={-1}

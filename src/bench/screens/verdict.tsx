@@ -1,11 +1,13 @@
 import type { ComponentChildren } from 'preact';
+import type { Circuit } from '../../circuit/circuit.ts';
 import type { Assessment, Verdict as Found, ReadingReport } from '../../diagnosis/assessment.ts';
 import { checkUnderWay, type Work } from '../../flows/index.ts';
 import { huntWords } from '../../words/en/hunt.ts';
-import { PlaceDrawing } from '../drawings/index.ts';
+import { PlacesDrawing, placesInSteps, shownPlaces } from '../drawings/index.ts';
 import { useGrowing } from '../growing.ts';
 import type { Say } from '../hunt-actor.ts';
 import { lieOf } from '../lie.ts';
+import { useAside } from '../pieces/after-paint.ts';
 import { Screen } from '../pieces/screen.tsx';
 import { Steps } from '../pieces/steps.tsx';
 import { Suspects } from '../pieces/suspects.tsx';
@@ -38,8 +40,8 @@ export function Verdict(props: VerdictProps) {
   const mendable = verdict.repairs.length > 0;
   // A repair was made, and nothing read since is off.
   const isMended = unseen && work.repairs.length > 0;
-  // What was found comes first, then where it is, then why.
-  const pieces = useGrowing(3);
+  // What was found comes first, then where it is, then why, table by table.
+  const pieces = useGrowing(2 + WHY);
   const canOpen = work.access === 'closed' && verdict.kind !== 'healthy';
   return (
     <Screen
@@ -106,7 +108,7 @@ export function Verdict(props: VerdictProps) {
       )}
       {pieces > 1 && places.length > 0 && (
         <div class="place-drawing">
-          <PlaceDrawing circuit={work.circuit} sites={places} lie={lieOf(work.circuit)} />
+          <LatePlaces circuit={work.circuit} sites={places} />
         </div>
       )}
       {pieces > 1 && (
@@ -114,13 +116,26 @@ export function Verdict(props: VerdictProps) {
           {huntWords().seeItOnTheWiring}
         </a>
       )}
-      {pieces > 2 && <Why {...props} />}
+      {pieces > 2 && <Why {...props} pieces={pieces - 2} />}
     </Screen>
   );
 }
 
-/** What else is to be said of a verdict, and the readings that it stands on. */
-function Why({ work, assessment, verdict }: VerdictProps) {
+/** Where it is, worked out after what stands above was painted; its room is there before. */
+function LatePlaces({ circuit, sites }: { circuit: Circuit; sites: readonly string[] }) {
+  const { turned, leftHanded } = lieOf(circuit);
+  const shown = shownPlaces(sites);
+  const rows = useAside(JSON.stringify(shown), `${turned} ${leftHanded}`, () =>
+    placesInSteps(circuit, shown, { turned, leftHanded }),
+  );
+  return rows ? <PlacesDrawing circuit={circuit} sites={shown} rows={rows} /> : null;
+}
+
+/** Pieces of why. */
+const WHY = 3;
+
+/** What else is to be said of a verdict, and the readings that it stands on, as many pieces of it as are shown so far. */
+function Why({ work, assessment, verdict, pieces }: VerdictProps & { readonly pieces: number }) {
   const several = verdict.kind === 'cannot-tell-apart';
   return (
     <>
@@ -134,20 +149,24 @@ function Why({ work, assessment, verdict }: VerdictProps) {
         reports={reportsOf(assessment, verdict.grounds)}
         title={huntWords().whatSpeaksForIt}
       />
-      <Grounds
-        circuit={work.circuit}
-        reports={reportsOf(
-          assessment,
-          (verdict.ruledOut ?? []).map(({ reading }) => reading),
-        )}
-        title={huntWords().whatRulesTheRestOut}
-        ruledOut={verdict.ruledOut}
-      />
-      <Grounds
-        circuit={work.circuit}
-        reports={reportsOf(assessment, verdict.against)}
-        title={huntWords().whatSpeaksAgainstIt}
-      />
+      {pieces > 1 && (
+        <Grounds
+          circuit={work.circuit}
+          reports={reportsOf(
+            assessment,
+            (verdict.ruledOut ?? []).map(({ reading }) => reading),
+          )}
+          title={huntWords().whatRulesTheRestOut}
+          ruledOut={verdict.ruledOut}
+        />
+      )}
+      {pieces > 2 && (
+        <Grounds
+          circuit={work.circuit}
+          reports={reportsOf(assessment, verdict.against)}
+          title={huntWords().whatSpeaksAgainstIt}
+        />
+      )}
     </>
   );
 }
