@@ -1,49 +1,51 @@
 import { huntWords } from '../../words/en/hunt.ts';
+import { useGrowing } from '../growing.ts';
 import type { Says } from '../hunt-actor.ts';
 import { Screen } from '../pieces/screen.tsx';
 
+/** Each caution with its reason. */
+const cautions = () =>
+  [
+    [huntWords().unplugTheGuitarFromTheAmplifier, huntWords().useALooseCableOrABare],
+    [huntWords().neverMeasureInsideAnAmplifier, huntWords().mainsAndStoredChargeCanKill],
+    [huntWords().takeOutTheBattery, huntWords().ifTheGuitarHasOne],
+    [huntWords().theIronBurnsItsFumesHarm, huntWords().openAWindowWearGlassesWhen],
+    [huntWords().listenAtLowVolume, huntWords().aLooseJointCanBangLoudly],
+    [huntWords().aReversedPickupWithAMetal, huntWords().makesThatMetalHotDoNotTouch],
+  ] as const;
+/** Cautions that come in the first frame. */
+const FIRST = 3;
+
 /** Before the first meter reading. */
-export const Cautions = ({
+export function Cautions({
   strip,
   say,
 }: {
   strip: preact.ComponentChildren;
   say: Says<'CAUTIONS_READ'>;
-}) => (
-  <Screen
-    name="cautions"
-    title={huntWords().beforeYouMeasure}
-    strip={strip}
-    acts={
-      <button type="button" class="main" onClick={() => say({ type: 'CAUTIONS_READ' })}>
-        {huntWords().theGuitarIsUnplugged}
-      </button>
-    }
-  >
-    <ul class="cautions">
-      <li>
-        <strong>{huntWords().unplugTheGuitarFromTheAmplifier}</strong>{' '}
-        {huntWords().useALooseCableOrABare}
-      </li>
-      <li>
-        <strong>{huntWords().neverMeasureInsideAnAmplifier}</strong>{' '}
-        {huntWords().mainsAndStoredChargeCanKill}
-      </li>
-      <li>
-        <strong>{huntWords().takeOutTheBattery}</strong> {huntWords().ifTheGuitarHasOne}
-      </li>
-      <li>
-        <strong>{huntWords().theIronBurnsItsFumesHarm}</strong>{' '}
-        {huntWords().openAWindowWearGlassesWhen}
-      </li>
-      <li>
-        <strong>{huntWords().listenAtLowVolume}</strong> {huntWords().aLooseJointCanBangLoudly}
-      </li>
-      <li>
-        <strong>{huntWords().aReversedPickupWithAMetal}</strong>{' '}
-        {huntWords().makesThatMetalHotDoNotTouch}
-      </li>
-    </ul>
-    <p class="soft">{huntWords().localCodesComeBeforeAnything}</p>
-  </Screen>
-);
+}) {
+  const whole = useGrowing(2) === 2;
+  return (
+    <Screen
+      name="cautions"
+      title={huntWords().beforeYouMeasure}
+      strip={strip}
+      acts={
+        <button type="button" class="main" onClick={() => say({ type: 'CAUTIONS_READ' })}>
+          {huntWords().theGuitarIsUnplugged}
+        </button>
+      }
+    >
+      <ul class="cautions">
+        {cautions()
+          .slice(0, whole ? undefined : FIRST)
+          .map(([caution, reason]) => (
+            <li key={caution}>
+              <strong>{caution}</strong> {reason}
+            </li>
+          ))}
+      </ul>
+      {whole && <p class="soft">{huntWords().localCodesComeBeforeAnything}</p>}
+    </Screen>
+  );
+}

@@ -1,6 +1,7 @@
 import type { Change } from '../../flows/index.ts';
 import type { Job } from '../../notebook/job.ts';
 import { huntWords } from '../../words/en/hunt.ts';
+import { useGrowing } from '../growing.ts';
 import type { Say } from '../hunt-actor.ts';
 import { Expected } from '../pieces/expected.tsx';
 import { Mark } from '../pieces/mark.tsx';
@@ -32,7 +33,9 @@ const shownFallen = 3;
 
 /** What the newest reading did: measured beside expected, who fell away, who leads. */
 export function Changed({ strip, job, change, say }: ChangedProps) {
-  const { report, before, after, fellAway, leading } = change;
+  const { report, before, after } = change;
+  // The figures first, and under them what follows from them.
+  const whole = useGrowing(2) === 2;
   return (
     <Screen
       name="changed"
@@ -73,6 +76,15 @@ export function Changed({ strip, job, change, say }: ChangedProps) {
           ? huntWords().stillSuspects(after)
           : huntWords().fromToSuspects(before, after)}
       </h2>
+      {whole && <Left job={job} change={change} />}
+    </Screen>
+  );
+}
+
+/** Who leads now, who fell away, and the way to see it on the wiring. */
+function Left({ job, change: { leading, fellAway } }: Pick<ChangedProps, 'job' | 'change'>) {
+  return (
+    <>
       <Suspects suspects={leading} most={3} />
       {fellAway.length > 0 && (
         <>
@@ -92,6 +104,6 @@ export function Changed({ strip, job, change, say }: ChangedProps) {
           {huntWords().seeItOnTheWiring}
         </a>
       </p>
-    </Screen>
+    </>
   );
 }

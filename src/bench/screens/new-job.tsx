@@ -32,8 +32,8 @@ const TOGETHER = 5;
 const inOrder = families.flatMap((family) =>
   startingWirings.filter((one) => one.family === family),
 );
-/** The wirings, and what can be changed. */
-const PIECES = Math.ceil(inOrder.length / TOGETHER) + 1;
+/** Name and ticks; the wirings; what lies below them, and would move away while they come. */
+const PIECES = 1 + Math.ceil(inOrder.length / TOGETHER) + 1;
 const build = (wiring: string) => startingWirings.find(({ id }) => id === wiring)?.build();
 
 /** Every pot of the other hand; nothing on a guitar without pots. */
@@ -183,7 +183,7 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
       )}
       <fieldset class="options">
         <legend>{deskWords().whichWiringShouldItHave}</legend>
-        {inOrder.slice(0, TOGETHER * pieces).map(({ id, title: words, family }, at) => (
+        {inOrder.slice(0, TOGETHER * (pieces - 1)).map(({ id, title: words, family }, at) => (
           <Fragment key={id}>
             {family !== inOrder[at - 1]?.family && (
               <h2 class="options-head">{deskWords()[family]}</h2>
@@ -200,30 +200,34 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
           </Fragment>
         ))}
       </fieldset>
-      <p class="row">
-        <button type="button" class="plain" onClick={() => draw(circuit)}>
-          {deskWords().changeTheDrawing}
-        </button>
-        <button type="button" class="plain" onClick={() => draw(undefined)}>
-          {deskWords().drawItYourself}
-        </button>
-      </p>
-      {base && pieces === PIECES && (
-        <Modifications
-          key={wiring}
-          base={base}
-          changes={changes}
-          onChanges={(next) => change(base, next)}
-        />
+      {pieces === PIECES && (
+        <>
+          <p class="row">
+            <button type="button" class="plain" onClick={() => draw(circuit)}>
+              {deskWords().changeTheDrawing}
+            </button>
+            <button type="button" class="plain" onClick={() => draw(undefined)}>
+              {deskWords().drawItYourself}
+            </button>
+          </p>
+          {base && (
+            <Modifications
+              key={wiring}
+              base={base}
+              changes={changes}
+              onChanges={(next) => change(base, next)}
+            />
+          )}
+          {changes.length > 0 && circuit && <p class="soft">{capital(called(circuit.title))}.</p>}
+          <details onToggle={({ currentTarget }) => setUnfolded(currentTarget.open)}>
+            <summary>{deskWords().valuesOfItsParts}</summary>
+            <p class="soft">{deskWords().usualValuesStandHereSetRight}</p>
+            {unfolded && circuit && (
+              <ValuesFields rows={rows ?? valueRows(circuit)} faults={faults} onRows={setRows} />
+            )}
+          </details>
+        </>
       )}
-      {changes.length > 0 && circuit && <p class="soft">{capital(called(circuit.title))}.</p>}
-      <details onToggle={({ currentTarget }) => setUnfolded(currentTarget.open)}>
-        <summary>{deskWords().valuesOfItsParts}</summary>
-        <p class="soft">{deskWords().usualValuesStandHereSetRight}</p>
-        {unfolded && circuit && (
-          <ValuesFields rows={rows ?? valueRows(circuit)} faults={faults} onRows={setRows} />
-        )}
-      </details>
     </Screen>
   );
 }

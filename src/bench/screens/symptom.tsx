@@ -13,6 +13,7 @@ import { called } from '../../words/called.ts';
 import { humWords } from '../../words/en/hum.ts';
 import { huntWords } from '../../words/en/hunt.ts';
 import { choicesFor, halfChoices, knobChoices, type SeenChoice } from '../entry/choices.tsx';
+import { useGrowing } from '../growing.ts';
 import type { Say } from '../hunt-actor.ts';
 import { announce } from '../pieces/announce.tsx';
 import { Screen } from '../pieces/screen.tsx';
@@ -47,17 +48,19 @@ interface Group {
 export function Symptom({ strip, circuit, say, practice }: SymptomProps) {
   const { engine } = usePorts();
   const [makers] = useState(() => groupsFor(circuit));
-  // The first is answered first; each other is made in a task of its own, and shown in one after that.
+  // The first row comes first, then the rest of its group.
+  const wholeGroup = useGrowing(2) === 2;
+  // The first group is answered first; each other is made in a task of its own, and shown in one after that.
   const [made, setMade] = useState<readonly Group[]>(() =>
     makers.slice(0, 1).map((make) => make()),
   );
   useEffect(() => {
     const make = makers[made.length];
-    if (!make) return;
+    if (!make || !wholeGroup) return;
     // They may all have been made meanwhile.
     const timer = setTimeout(() => setMade((now) => (now === made ? [...made, make()] : now)), 0);
     return () => clearTimeout(timer);
-  }, [made, makers]);
+  }, [made, makers, wholeGroup]);
   const groups = made.filter((group) => group.tellings.length > 0);
   const tellings = groups.flatMap((group) => group.tellings);
   const [chosen, setChosen] = useState<ReadonlyMap<Telling, SeenChoice>>(new Map());
@@ -146,6 +149,7 @@ export function Symptom({ strip, circuit, say, practice }: SymptomProps) {
           key={group.title}
           group={group}
           unfolded={index === 0}
+          rows={wholeGroup ? group.tellings : group.tellings.slice(0, 1)}
           chosen={chosen}
           open={open}
           onOpen={setOpen}
@@ -167,6 +171,8 @@ export function Symptom({ strip, circuit, say, practice }: SymptomProps) {
 interface GroupRowsProps {
   readonly group: Group;
   readonly unfolded: boolean;
+  /** Those of the group that are shown so far. */
+  readonly rows: readonly Telling[];
   readonly chosen: ReadonlyMap<Telling, SeenChoice>;
   readonly open: Telling | null;
   onOpen(telling: Telling | null): void;
@@ -174,7 +180,7 @@ interface GroupRowsProps {
 }
 
 /** A heading that folds its rows away, so that what matters most fits on the screen; it tells how many are answered. */
-function GroupRows({ group, unfolded, chosen, open, onOpen, onChoose }: GroupRowsProps) {
+function GroupRows({ group, unfolded, rows, chosen, open, onOpen, onChoose }: GroupRowsProps) {
   const [shown, setShown] = useState(unfolded);
   const told = group.tellings.filter((telling) => chosen.has(telling)).length;
   const fold = () => {
@@ -193,7 +199,7 @@ function GroupRows({ group, unfolded, chosen, open, onOpen, onChoose }: GroupRow
       </h2>
       {shown && <p class="soft">{group.how}</p>}
       {shown &&
-        group.tellings.map((telling) => (
+        rows.map((telling) => (
           <Place
             key={telling.title}
             telling={telling}
