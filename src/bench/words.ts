@@ -181,6 +181,9 @@ export function takenBackWords(act: LastAct | null): string {
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** A title within a sentence. */
+export const inSentence = (title: string): string => title.charAt(0).toLowerCase() + title.slice(1);
+
 /** How far a guitar is put together. */
 export const stageWords = (stage: Stage): string => benchWords().stage[stage];
 

@@ -5,7 +5,7 @@ import { huntWords } from '../../words/en/hunt.ts';
 import { Expected } from '../pieces/expected.tsx';
 import { Mark } from '../pieces/mark.tsx';
 import { Table } from '../pieces/table.tsx';
-import { held, placeWords, settingWords, siteWords } from '../words.ts';
+import { held, inSentence, placeWords, settingWords, siteWords } from '../words.ts';
 
 interface GroundsProps {
   readonly circuit: Circuit;
@@ -45,7 +45,10 @@ export function Grounds({ circuit, reports, title, ruledOut = [] }: GroundsProps
         below: ruledOut
           .filter(({ reading }) => reading === id)
           .map(({ titles }) =>
-            huntWords().elseItWouldBe(titles.slice(0, NAMED), Math.max(0, titles.length - NAMED)),
+            huntWords().elseItWouldBe(
+              titles.slice(0, NAMED).map(inSentence),
+              Math.max(0, titles.length - NAMED),
+            ),
           ),
       }))}
     />
