@@ -1,18 +1,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Circuit } from '../../circuit/circuit.ts';
-import {
-  type Answer,
-  halfPlaces,
-  knobPlaces,
-  listeningPlaces,
-  stringTouch,
-} from '../../flows/index.ts';
+import type { Answer } from '../../flows/index.ts';
 import type { Job } from '../../notebook/job.ts';
-import type { Ask } from '../../readings/reading.ts';
-import { called } from '../../words/called.ts';
 import { humWords } from '../../words/en/hum.ts';
 import { huntWords } from '../../words/en/hunt.ts';
-import { choicesFor, halfChoices, knobChoices, type SeenChoice } from '../entry/choices.tsx';
+import type { SeenChoice } from '../entry/choices.tsx';
 import { useGrowing } from '../growing.ts';
 import type { Say } from '../hunt-actor.ts';
 import { announce } from '../pieces/announce.tsx';
@@ -20,6 +12,7 @@ import { Screen } from '../pieces/screen.tsx';
 import { usePorts } from '../ports.ts';
 import { readPractice } from '../practice/read.ts';
 import { HumScreen } from './hum.tsx';
+import { type Group, groupsFor, type Telling } from './symptom-groups.ts';
 
 interface SymptomProps {
   readonly strip: preact.ComponentChildren;
@@ -27,21 +20,6 @@ interface SymptomProps {
   readonly say: Say;
   /** A made-up guitar is played by the app. */
   readonly practice?: NonNullable<Job['practice']>;
-}
-
-/** One thing that can be told before the meter comes out. */
-interface Telling {
-  readonly title: string;
-  /** Where the selector stands for it, where that is not the title. */
-  readonly at?: string;
-  readonly ask: Ask;
-  readonly choices: readonly SeenChoice[];
-}
-interface Group {
-  readonly title: string;
-  /** How the controls stand for all of them. */
-  readonly how: string;
-  readonly tellings: readonly Telling[];
 }
 
 /** What is heard, before any meter comes out. Nothing has to be answered; what is left alone counts as not tried. */
@@ -259,46 +237,4 @@ function Place({ telling, choice, open, onOpen, onChoose }: PlaceProps) {
       )}
     </div>
   );
-}
-
-/** What makes each group; one may be without anything to tell. */
-function groupsFor(circuit: Circuit): readonly (() => Group)[] {
-  const places = listeningPlaces(circuit);
-  const one = places.length === 1;
-  const sound = (): Group => ({
-    title: one ? huntWords().theSound : huntWords().inEachPosition,
-    how: huntWords().everyKnobAt10,
-    tellings: places.map(({ title, ask }) => ({ title, ask, choices: choicesFor('listen') })),
-  });
-  const turned = (): Group => ({
-    title: huntWords().doTheKnobsWork,
-    how: huntWords().thatKnobAt0TheOthersAt,
-    tellings: knobPlaces(circuit).map(({ pot, title, ask }) => ({
-      title: called(pot.title),
-      ...(!one && { at: huntWords().titleSelected(title) }),
-      ask,
-      choices: knobChoices(pot.role),
-    })),
-  });
-  const half = (): Group => ({
-    title: huntWords().atHalfVolume,
-    how: huntWords().thatVolumeAt5TheRestAt,
-    tellings: halfPlaces(circuit).map(({ pot, title, ask }) => ({
-      title: huntWords().potAt5(pot.title),
-      ...(!one && { at: huntWords().titleSelected(title) }),
-      ask,
-      choices: halfChoices(),
-    })),
-  });
-  const hum = (): Group => {
-    const touch = stringTouch(circuit);
-    return {
-      title: huntWords().theHum,
-      how: huntWords().doNotPlayLayAHandOn,
-      tellings: touch
-        ? [{ title: huntWords().whenITouchTheStrings, ask: touch, choices: choicesFor('touch') }]
-        : [],
-    };
-  };
-  return [sound, turned, half, hum];
 }
