@@ -1,10 +1,6 @@
 import { type ComponentChildren, render } from 'preact';
-import {
-  ControlsStrip,
-  MeterFace,
-  PlaceDrawing,
-  ProbeDrawing,
-} from '../../src/bench/drawings/index.ts';
+import { ControlsStrip, MeterFace, ProbeDrawing } from '../../src/bench/drawings/index.ts';
+import { PlaceDrawing } from '../../src/bench/drawings/place-drawing.tsx';
 import { WholeDrawing, wholeLayout } from '../../src/bench/drawings/whole/index.ts';
 import { startingWirings } from '../../src/circuit/catalog/index.ts';
 import type { Circuit } from '../../src/circuit/circuit.ts';
