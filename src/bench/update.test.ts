@@ -121,7 +121,20 @@ describe('keeping the app offline', () => {
     expect(reload).toHaveBeenCalledTimes(2);
   });
 
-  it('does not open once more where it waits still', async () => {
+  it('asks again and again until the newer version takes over', async () => {
+    const { acceptUpdate } = await started();
+    browser.registration.waiting = 'newer';
+    await waits();
+    acceptUpdate();
+    vi.advanceTimersByTime(1000);
+    expect(browser.skipWaiting).toHaveBeenCalledTimes(4);
+    vi.advanceTimersByTime(5000);
+    const asked = browser.skipWaiting.mock.calls.length;
+    vi.advanceTimersByTime(5000);
+    expect(browser.skipWaiting).toHaveBeenCalledTimes(asked);
+  });
+
+  it('does not open once more where it waits still, but asks once more', async () => {
     const { acceptUpdate } = await started();
     browser.registration.waiting = 'newer';
     await waits();
@@ -130,6 +143,25 @@ describe('keeping the app offline', () => {
     vi.resetModules();
     const { updateWaiting } = await started();
     await waits();
+    expect(updateWaiting.value).toBe(true);
+    expect(reload).toHaveBeenCalledOnce();
+    const asked = browser.skipWaiting.mock.calls.length;
+    vi.advanceTimersByTime(1500);
+    expect(browser.skipWaiting.mock.calls.length).toBeGreaterThan(asked);
+    takesControl('newer');
+    expect(reload).toHaveBeenCalledTimes(2);
+  });
+
+  it('leaves the screen alone where it takes over long after it was agreed to', async () => {
+    const { acceptUpdate } = await started();
+    browser.registration.waiting = 'newer';
+    await waits();
+    acceptUpdate();
+    vi.advanceTimersByTime(5000);
+    vi.resetModules();
+    const { updateWaiting } = await started();
+    vi.advanceTimersByTime(10_000);
+    takesControl('newer');
     expect(updateWaiting.value).toBe(true);
     expect(reload).toHaveBeenCalledOnce();
   });

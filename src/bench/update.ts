@@ -9,10 +9,16 @@ export const updateWaiting: Signal<boolean> = signal(false);
 export const offlineState: Signal<OfflineState> = signal('preparing');
 
 /**
- * A version that was agreed to takes over at once, unless the running one still answers a request of
+ * A version that was agreed to takes over soon, unless the running one still answers a request of
  * some tab: after this time the page opens again, which lets go of its own requests.
  */
 const takeOverWithinMs = 4000;
+
+/**
+ * So often it is asked to, until it has: a request that the running version gets meanwhile lets it live on for half a minute
+ * (Chromium's idle time of a service worker, seen and not in a standard), unless it is asked once more.
+ */
+const askEveryMs = 300;
 
 /**
  * Left in this tab by a page that opened itself again unseen by the agreed version: it may have taken over while the next page was on
@@ -60,8 +66,13 @@ export async function keepOffline(): Promise<void> {
     running ??= registration?.active ?? registration?.waiting ?? registration?.installing ?? null;
     await navigator.serviceWorker.ready;
     offlineState.value = 'ready';
-    // One that still waits says so, and one that takes over from now on too.
-    if (wasAgreed() && !registration?.waiting) window.location.reload();
+    if (wasAgreed()) {
+      if (!registration?.waiting) window.location.reload();
+      // Where it does not take over soon after all, it waits, and says so.
+      askToTakeOver(() => {
+        accepted = false;
+      });
+    }
     askNowAndThen(worker);
   } catch {
     // No certificate that the browser trusts, or a private window: the app works, but only online.
@@ -71,15 +82,24 @@ export async function keepOffline(): Promise<void> {
 
 /** Takes the waiting version into use and opens the app again. Call it only on the player's word. */
 export function acceptUpdate(): void {
-  accepted = true;
   if (takenOver) {
     window.location.reload();
     return;
   }
-  worker?.messageSkipWaiting();
-  setTimeout(() => {
+  askToTakeOver(() => {
     sessionStorage.setItem(agreedMark, 'yes');
     window.location.reload();
+  });
+}
+
+/** Asks the waiting version to take over, again and again, and does `otherwise` where it has not within its time. */
+function askToTakeOver(otherwise: () => void): void {
+  accepted = true;
+  worker?.messageSkipWaiting();
+  const asking = setInterval(() => worker?.messageSkipWaiting(), askEveryMs);
+  setTimeout(() => {
+    clearInterval(asking);
+    otherwise();
   }, takeOverWithinMs);
 }
 
