@@ -36,6 +36,8 @@ const OFFERED = 6;
 export interface Begun {
   /** What is believed, in one piece from wherever `rest` has come to: for somebody who waits for it. */
   stand(): Standing;
+  /** Works out no more than that, resting now and then. */
+  readonly believed: Rests<void>;
   /** Gives the whole of it, resting now and then: a worker can answer something else meanwhile. */
   readonly rest: Rests<Assessment>;
 }
@@ -58,6 +60,9 @@ export function beginToAssess(evidence: Evidence, rule?: Rule): Begun {
       while (!goOn());
       return (found as Found).told;
     },
+    believed: (function* () {
+      while (!goOn()) yield;
+    })(),
     rest: (function* () {
       while (!goOn()) yield;
       return yield* restOf(evidence, found as Found, rule);

@@ -52,6 +52,17 @@ describe('an answer worked out before it is asked for', () => {
     expect(begin).toHaveBeenCalledTimes(1);
   });
 
+  it('is believed ahead, and gone on with from there', () => {
+    const begin = vi.fn(beginToAssess);
+    const foresight = new Foresight(begin);
+    ended(foresight.believe(withAnswer(evidence, ask, open)));
+    const { suspects } = foresight.stand(taken(open));
+    expect(suspects).toEqual(brief(assess(taken(open))).suspects);
+    expect(ended(foresight.answer(taken(open)))).toEqual(brief(assess(taken(open))));
+    expect(ended(foresight.believe(taken(open)))).toBeUndefined();
+    expect(begin).toHaveBeenCalledTimes(1);
+  });
+
   it('goes on from where it was left', () => {
     const begin = vi.fn(beginToAssess);
     const foresight = new Foresight(begin);
@@ -84,6 +95,7 @@ describe('an answer worked out before it is asked for', () => {
     const made = assess(evidence);
     const begin = vi.fn(() => ({
       stand: () => made,
+      believed: (function* () {})(),
       // biome-ignore lint/correctness/useYield: there is nothing to rest from
       rest: (function* () {
         return made;
@@ -122,6 +134,7 @@ describe('an answer worked out before it is asked for', () => {
   it('fails as often as it is asked where it cannot be worked out', () => {
     const foresight = new Foresight(() => ({
       stand: () => assess(evidence),
+      believed: (function* () {})(),
       // biome-ignore lint/correctness/useYield: it fails at once
       rest: (function* (): Rests<Assessment> {
         throw new Error('it cannot be');

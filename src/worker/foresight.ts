@@ -5,8 +5,8 @@ import { tongue } from '../words/area.ts';
 
 /** Answers kept; one takes some tens of kilobytes. */
 const KEPT = 16;
-/** Answers that were begun and left, to be gone on with where they were. */
-const BEGUN = 3;
+/** Answers that were begun and left, to be gone on with where they were: those that are looked ahead to, and what is typed. */
+const BEGUN = 12;
 /** Faults told of each repair: the screens name no more, and what is not sent need not be read. */
 const FAULTS = 1;
 
@@ -31,6 +31,12 @@ export class Foresight {
       this.begun.delete(key);
       throw error;
     }
+  }
+
+  /** Works out what is believed after this evidence, and leaves the rest of its answer for later. */
+  *believe(evidence: Evidence): Rests<void> {
+    const key = keyOf(evidence);
+    if (!this.ready.has(key)) yield* this.under(key, evidence).believed;
   }
 
   /** The answer to this evidence, at once where it was foreseen, and from where it was left where it was begun. */

@@ -48,7 +48,7 @@ self.onmessage = async ({ data }: MessageEvent<EngineRequest>) => {
     self.postMessage(reply);
     // What is likely does not count any more once the answer is on its way.
     if (reply.ok)
-      pieces.do(lookAhead(evidence, reply.output, (one) => foresight.answer(one))).catch(() => {
+      pieces.do(lookAhead(evidence, reply.output, foresight)).catch(() => {
         // The question itself will come, and say then what is wrong.
       });
     return;

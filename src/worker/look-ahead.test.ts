@@ -52,23 +52,34 @@ describe('answers that may come', () => {
 });
 
 describe('looking ahead', () => {
-  it('works out each likely answer, and can be left between any two', () => {
-    const asked: Evidence[] = [];
-    const work = lookAhead(evidence, assess(evidence), function* (one) {
-      asked.push(one);
-      yield;
-    });
+  it('works out what is believed after each likely answer, then the rest of each, and can be left between any two', () => {
+    const asked: { readonly what: string; readonly one: Evidence }[] = [];
+    const noting = (what: string) =>
+      function* (one: Evidence) {
+        asked.push({ what, one });
+        yield;
+      };
+    const looking = { believe: noting('believe'), answer: noting('answer') };
+    const work = lookAhead(evidence, assess(evidence), looking);
     const before: number[] = [];
     while (!work.next().done) before.push(asked.length);
-    // Rests before each answer and within it.
+    // Rests before each and within it.
     expect(before).toEqual([...asked.keys()].flatMap((at) => [at, at + 1]));
-    expect(asked.length).toBeGreaterThan(2);
-    expect(asked.every(({ readings }) => readings.length === 1)).toBe(true);
+    const count = asked.length / 2;
+    expect(count).toBeGreaterThan(2);
+    expect(asked.map(({ what }) => what)).toEqual([
+      ...Array(count).fill('believe'),
+      ...Array(count).fill('answer'),
+    ]);
+    const [first, second] = [asked.slice(0, count), asked.slice(count)];
+    expect(first.map(({ one }) => one)).toEqual(second.map(({ one }) => one));
+    expect(asked.every(({ one }) => one.readings.length === 1)).toBe(true);
   });
 
   it('does nothing where nothing is asked', () => {
     const spy = vi.fn();
-    const work = lookAhead(evidence, { next: [] } as unknown as Assessment, spy);
+    const looking = { believe: spy, answer: spy };
+    const work = lookAhead(evidence, { next: [] } as unknown as Assessment, looking);
     expect(work.next().done).toBe(true);
     expect(spy).not.toHaveBeenCalled();
   });

@@ -5,16 +5,31 @@ import type { Rests } from '../diagnosis/rests.ts';
 /** Answers that are worked out before they come. */
 export const ANSWERS = 8;
 
-/** While the person holds the probes, the engine works out what would follow from the likeliest answers. */
+/** What looks ahead: see `Foresight`. */
+interface Looking {
+  believe(evidence: Evidence): Rests<void>;
+  answer(evidence: Evidence): Rests<unknown>;
+}
+
+/**
+ * While the person holds the probes, the engine works out what would follow from the likeliest answers: first what is believed after each,
+ * which is shown as soon as one is entered, then all the rest, for which there is time while that is read.
+ */
 export function* lookAhead(
   evidence: Evidence,
   { next: [asked] }: Assessment,
-  answer: (evidence: Evidence) => Rests<unknown>,
+  looking: Looking,
 ): Rests<void> {
   if (!asked) return;
-  const likely = likelyAnswers(evidence, asked.ask, ANSWERS);
-  for (const seen of likely) {
+  const answered = likelyAnswers(evidence, asked.ask, ANSWERS).map((seen) =>
+    withAnswer(evidence, asked.ask, seen),
+  );
+  for (const one of answered) {
     yield;
-    yield* answer(withAnswer(evidence, asked.ask, seen));
+    yield* looking.believe(one);
+  }
+  for (const one of answered) {
+    yield;
+    yield* looking.answer(one);
   }
 }
