@@ -66,6 +66,13 @@ describe('keeping the app offline', () => {
   const waits = async () => {
     await browser.listeners.get('waiting')?.();
   };
+  /** A newer version waits, and the player has agreed to it. */
+  const agreed = async () => {
+    const { acceptUpdate } = await started();
+    browser.registration.waiting = 'newer';
+    await waits();
+    acceptUpdate();
+  };
   const takesControl = (by: string) => {
     workers.controller = by;
     browser.listeners.get('controlling')?.();
@@ -95,10 +102,7 @@ describe('keeping the app offline', () => {
   });
 
   it('opens again when the newer version cannot take over, since a request may still hold the running one', async () => {
-    const { acceptUpdate } = await started();
-    browser.registration.waiting = 'newer';
-    await waits();
-    acceptUpdate();
+    await agreed();
     vi.advanceTimersByTime(3000);
     expect(reload).not.toHaveBeenCalled();
     vi.advanceTimersByTime(2000);
@@ -106,10 +110,7 @@ describe('keeping the app offline', () => {
   });
 
   it('opens once more where that version took over while the page was on its way', async () => {
-    const { acceptUpdate } = await started();
-    browser.registration.waiting = 'newer';
-    await waits();
-    acceptUpdate();
+    await agreed();
     vi.advanceTimersByTime(5000);
     vi.resetModules();
     workers.controller = 'newer';
@@ -122,10 +123,7 @@ describe('keeping the app offline', () => {
   });
 
   it('asks again and again until the newer version takes over', async () => {
-    const { acceptUpdate } = await started();
-    browser.registration.waiting = 'newer';
-    await waits();
-    acceptUpdate();
+    await agreed();
     vi.advanceTimersByTime(1000);
     expect(browser.skipWaiting).toHaveBeenCalledTimes(4);
     vi.advanceTimersByTime(5000);
@@ -135,10 +133,7 @@ describe('keeping the app offline', () => {
   });
 
   it('does not open once more where it waits still, but asks once more', async () => {
-    const { acceptUpdate } = await started();
-    browser.registration.waiting = 'newer';
-    await waits();
-    acceptUpdate();
+    await agreed();
     vi.advanceTimersByTime(5000);
     vi.resetModules();
     const { updateWaiting } = await started();
@@ -153,10 +148,7 @@ describe('keeping the app offline', () => {
   });
 
   it('leaves the screen alone where it takes over long after it was agreed to', async () => {
-    const { acceptUpdate } = await started();
-    browser.registration.waiting = 'newer';
-    await waits();
-    acceptUpdate();
+    await agreed();
     vi.advanceTimersByTime(5000);
     vi.resetModules();
     const { updateWaiting } = await started();

@@ -67,11 +67,12 @@ export async function keepOffline(): Promise<void> {
     await navigator.serviceWorker.ready;
     offlineState.value = 'ready';
     if (wasAgreed()) {
-      if (!registration?.waiting) window.location.reload();
       // Where it does not take over soon after all, it waits, and says so.
-      askToTakeOver(() => {
-        accepted = false;
-      });
+      if (registration?.waiting)
+        askToTakeOver(() => {
+          accepted = false;
+        });
+      else window.location.reload();
     }
     askNowAndThen(worker);
   } catch {
