@@ -47,9 +47,12 @@ export class DrawingBoard {
     await expect(this.page.locator('.panel')).toHaveCount(0);
   }
 
-  /** The middle of something on the drawing, by the words a screen reader says; where the drawing moves under the finger, once more. */
+  /** The middle of something on the drawing, by the words a screen reader says, once what was done last is drawn: that may move it. */
   async touch(words: string): Promise<void> {
-    await this.tap(this.page.locator(`.whole-target[aria-label="${words}"]`).first());
+    await expect(this.page.locator('.board-sheet')).toHaveAttribute('aria-busy', 'false');
+    const target = this.page.locator(`.whole-target[aria-label="${words}"]`).first();
+    await boxAtRest(target);
+    await this.tap(target);
   }
 
   /** Opens a part by its words: its middle is where its own lugs are far from. */

@@ -81,8 +81,9 @@ test('a kill button is wired with the keys alone, and a screen reader is told', 
     await expect(page.locator('.panel')).toHaveCount(0);
   }
   await expect(button(page, 'Check')).toBeVisible();
-  const { circuit } = (await storedDraft(page)).now;
-  expect(circuit.leads.slice(-2).map(({ from, to }) => [from, to])).toEqual([
+  const lastLeads = async () =>
+    (await storedDraft(page)).now.circuit.leads.slice(-2).map(({ from, to }) => [from, to]);
+  await expect.poll(lastLeads).toEqual([
     ['button.1', 'jack.tip'],
     ['button.2', 'jack.sleeve'],
   ]);
@@ -143,6 +144,7 @@ test('what was drawn outlives the tab, with all that can be taken back and done 
   await board.add('Resistor');
   await board.tap(board.button('Undo'));
   await expect(page.locator('.announcer')).toHaveText('Taken back.');
+  await expect.poll(async () => (await storedDraft(page)).undone.length).toBe(1);
   const before = await storedDraft(page);
   expect(before.now.circuit.parts.map(({ id }) => id)).toContain('capacitor');
   const context = page.context();
@@ -162,6 +164,27 @@ test('what was drawn outlives the tab, with all that can be taken back and done 
   await expect
     .poll(async () => (await storedDraft(again)).now)
     .toEqual((await storedDraft(again)).start);
+});
+
+test('a lug is meant by where the finger came down, also where the drawing moves before it is lifted', async ({
+  page,
+  app,
+}) => {
+  const board = await draw(page, app.address, /one humbucker, one volume/i);
+  for (let parts = 3; parts > 0; parts -= 1) await board.add('Pickup, one coil');
+  await expect(page.locator('.board-sheet')).toHaveAttribute('aria-busy', 'false');
+  const lug = page.locator('.whole-target[aria-label="lug 3 of the volume"]');
+  const before = (await boxAtRest(lug))!;
+  await page.mouse.move(before.x + before.width / 2, before.y + before.height / 2);
+  await page.mouse.down();
+  for (let acts = 3; acts > 0; acts -= 1)
+    await board.button('Undo').evaluate((undo: HTMLButtonElement) => undo.click());
+  await expect(board.button('Undo')).toBeDisabled();
+  await expect(page.locator('.board-sheet')).toHaveAttribute('aria-busy', 'false');
+  const after = (await boxAtRest(lug))!;
+  expect(Math.hypot(after.x - before.x, after.y - before.y)).toBeGreaterThan(30);
+  await page.mouse.up();
+  await expect(page.locator('.doing')).toContainText('From lug 3 of the volume');
 });
 
 test('a part is moved, turned, renamed, given a value and taken away; a lead gets its colour', async ({

@@ -80,7 +80,7 @@ export function Board({
       label={editorWords().theWiring}
       look={lookedAt(last.current, open, shown)}
     >
-      <div ref={sheet} class="board-sheet" onClickCapture={putDown}>
+      <div ref={sheet} class="board-sheet" aria-busy={!isReady} onClickCapture={putDown}>
         <WholeDrawing
           circuit={circuit}
           places={places}

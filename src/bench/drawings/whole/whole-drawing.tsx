@@ -1,7 +1,7 @@
-import { useMemo } from 'preact/hooks';
+import { useMemo, useRef } from 'preact/hooks';
 import type { Circuit } from '../../../circuit/circuit.ts';
 import { drawingWords } from '../../../words/en/drawings.ts';
-import { point } from '../geometry.ts';
+import { type Point, point } from '../geometry.ts';
 import { type Dot, dotsOf, type Suspicion } from './dots.ts';
 import type { Places } from './places.ts';
 import { StandDrawing } from './stand-drawing.tsx';
@@ -31,6 +31,8 @@ export function WholeDrawing(props: WholeDrawingProps) {
   const { onLug, onSite, onLead, onPart } = props;
   const layout = wholeLayout(circuit, places);
   const live = Boolean(onLug ?? onSite ?? onLead ?? onPart);
+  // What a finger came down on is meant, also where the drawing is another one when it is lifted.
+  const touched = useRef<Touched | null>(null);
   const { box } = layout;
   const dots = useMemo(
     () => (suspicion && layers > 3 ? dotsOf(layout, suspicion) : []),
@@ -91,8 +93,16 @@ export function WholeDrawing(props: WholeDrawingProps) {
       width="100%"
       font-family="inherit"
       style={{ display: 'block' }}
+      onPointerDown={(event) => {
+        touched.current = touchedBy(event, layout, dots);
+      }}
+      onPointerCancel={() => {
+        touched.current = null;
+      }}
       onClick={(event) => {
-        if (live && event.detail !== 0) tapped(event, layout, props, dots)?.();
+        const tap = touched.current ?? touchedBy(event, layout, dots);
+        touched.current = null;
+        if (live && event.detail !== 0) meantBy(tap.layout, tap.at, tap.scale, props, tap.dots)?.();
       }}
     >
       {bodies}
@@ -104,18 +114,22 @@ export function WholeDrawing(props: WholeDrawingProps) {
   );
 }
 
-function tapped(
-  event: MouseEvent,
-  layout: WholeLayout,
-  handlers: Handlers,
-  dots: readonly Dot[],
-): (() => void) | null {
+/** A place on a drawing, with the drawing as it was then. */
+interface Touched {
+  readonly layout: WholeLayout;
+  readonly dots: readonly Dot[];
+  readonly at: Point;
+  /** CSS pixels per unit. */
+  readonly scale: number;
+}
+
+function touchedBy(event: MouseEvent, layout: WholeLayout, dots: readonly Dot[]): Touched {
   const svg = event.currentTarget as SVGSVGElement;
   const { left, top, width } = svg.getBoundingClientRect();
   const scale = width / layout.box.w;
-  const tap = point(
+  const at = point(
     layout.box.x + (event.clientX - left) / scale,
     layout.box.y + (event.clientY - top) / scale,
   );
-  return meantBy(layout, tap, scale, handlers, dots);
+  return { layout, dots, at, scale };
 }
