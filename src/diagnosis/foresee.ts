@@ -1,7 +1,7 @@
 import { farads, ohms } from '../circuit/units.ts';
 import { likeliest } from '../readings/likeliest.ts';
-import type { Observation } from '../readings/prediction.ts';
-import type { Ask, Seen } from '../readings/reading.ts';
+import type { Observation, Prediction } from '../readings/prediction.ts';
+import type { Ask, Heard, Seen, SeenOf } from '../readings/reading.ts';
 import type { Evidence } from './assessment.ts';
 import { believed, benchOf } from './kept-bench.ts';
 import { ended } from './rests.ts';
@@ -15,12 +15,14 @@ export function likelyAnswers(evidence: Evidence, ask: Ask, count: number): read
   const { belief } = ended(believed(bench, evidence));
   const weights = new Map<string, { seen: Seen; weight: number }>();
   for (const { hypothesis, probability } of belief.weighed.slice(0, LOOKED_AT)) {
-    const seen = seenAs(ask, bench.predictor.predict(hypothesis, ask).map(likeliest));
-    if (!seen) continue;
-    const key = JSON.stringify(seen);
-    const known = weights.get(key);
-    if (known) known.weight += probability;
-    else weights.set(key, { seen, weight: probability });
+    for (const { observed, chance } of showings(bench.predictor.predict(hypothesis, ask))) {
+      const seen = seenAs(ask, observed);
+      if (!seen) continue;
+      const key = JSON.stringify(seen);
+      const known = weights.get(key);
+      if (known) known.weight += probability * chance;
+      else weights.set(key, { seen, weight: probability * chance });
+    }
   }
   return [...weights.values()]
     .sort((x, y) => y.weight - x.weight)
@@ -34,10 +36,24 @@ export const withAnswer = (evidence: Evidence, ask: Ask, seen: Seen): Evidence =
   return { ...evidence, readings: [...evidence.readings, reading] };
 };
 
+/** What one guitar may show, each with its chance: the middle of a figure, or any of the words. */
+function showings([first, ...rest]: readonly Prediction[]): readonly {
+  readonly observed: readonly Observation[];
+  readonly chance: number;
+}[] {
+  if (!first) return [];
+  const others = rest.map(likeliest);
+  if (first.type !== 'choice') return [{ observed: [likeliest(first), ...others], chance: 1 }];
+  return Object.entries(first.chances).map(([word, chance]) => ({
+    observed: [{ type: 'choice', word }, ...others],
+    chance,
+  }));
+}
+
 /** Three figures, as a display shows them, so that much the same answers are one. */
 const shown = (ln: number): number => Number(Math.exp(ln).toPrecision(3));
 
-/** What a person would enter; null for what is told before any meter comes out. */
+/** What a person would enter; null for what no two enter alike. */
 function seenAs(ask: Ask, [first, second]: readonly Observation[]): Seen | null {
   const word = first?.type === 'choice' ? first.word : '';
   switch (ask.kind) {
@@ -54,13 +70,10 @@ function seenAs(ask: Ask, [first, second]: readonly Observation[]): Seen | null 
         ...(second && { peak: second.type === 'level' ? ohms(shown(second.value)) : 'open' }),
       };
     case 'farads':
-      return {
-        kind: 'farads',
-        farads:
-          second?.type === 'level' && word === 'value'
-            ? farads(shown(second.value) / 1e12)
-            : (word as 'open'),
-      };
+      if (word !== 'value') return { kind: 'farads', farads: word as 'open' };
+      return second?.type === 'level'
+        ? { kind: 'farads', farads: farads(shown(second.value) / 1e12) }
+        : null;
     case 'flex':
       return { kind: 'flex', how: word as 'steady' };
     case 'tap':
@@ -70,7 +83,9 @@ function seenAs(ask: Ask, [first, second]: readonly Observation[]): Seen | null 
     case 'pole':
       return { kind: 'pole', pole: word as 'north' };
     case 'listen':
+      return { kind: 'listen', heard: word as Heard };
     case 'touch':
+      return { kind: 'touch', hum: word as SeenOf<'touch'>['hum'] };
     case 'hum':
       return null;
   }

@@ -5,7 +5,7 @@ import { ohms } from '../circuit/units.ts';
 import { assess } from '../diagnosis/assess.ts';
 import type { Assessment, Evidence } from '../diagnosis/assessment.ts';
 import { likelyAnswers } from '../diagnosis/foresee.ts';
-import type { Seen } from '../readings/reading.ts';
+import type { Seen, SeenOf } from '../readings/reading.ts';
 import { lookAhead } from './look-ahead.ts';
 
 const circuit = startingWirings.find(({ id }) => id === 'one-humbucker-one-knob')!.build();
@@ -36,18 +36,33 @@ describe('answers that may come', () => {
     expect(new Set([first, ...rest].map((seen) => JSON.stringify(seen))).size).toBe(4);
   });
 
-  it('are taken by the engine for every kind it asks', () => {
-    const kinds = new Set<string>();
-    let readings: Evidence['readings'] = [];
-    for (let at = 0; at < 8; at += 1) {
-      const [next] = assess({ ...evidence, readings }).next;
-      if (!next) break;
-      kinds.add(next.ask.kind);
-      const [seen] = likelyAnswers({ ...evidence, readings }, next.ask, 1) as [Seen];
-      expect(seen.kind).toBe(next.ask.kind);
-      readings = [...readings, { id: `r${at}`, ask: next.ask, seen, at: '', round: 0 }];
-    }
-    expect(kinds.size).toBeGreaterThan(1);
+  it.each(['open', 'closed'] as const)(
+    'are taken by the engine for every kind it asks of a guitar that is %s',
+    (access) => {
+      const kinds = new Set<string>();
+      let readings: Evidence['readings'] = [];
+      for (let at = 0; at < 8; at += 1) {
+        const [next] = assess({ ...evidence, access, readings }).next;
+        if (!next) break;
+        kinds.add(next.ask.kind);
+        const [seen] = likelyAnswers({ ...evidence, access, readings }, next.ask, 1) as [Seen];
+        expect(seen.kind).toBe(next.ask.kind);
+        readings = [...readings, { id: `r${at}`, ask: next.ask, seen, at: '', round: 0 }];
+      }
+      expect(kinds.size).toBeGreaterThan(1);
+    },
+  );
+
+  it('are every word that can be chosen for a sound, what strikes the ear of a good guitar first', () => {
+    const heard = likelyAnswers(
+      evidence,
+      { kind: 'listen', setting: { ...restingSetting(circuit), plug: 'in' } },
+      8,
+    );
+    expect(heard[0]).toEqual({ kind: 'listen', heard: 'normal' });
+    expect(heard.map((seen) => (seen as SeenOf<'listen'>).heard).sort()).toEqual(
+      ['crackle', 'dull', 'hum', 'normal', 'silent', 'thin', 'weak'].sort(),
+    );
   });
 });
 
