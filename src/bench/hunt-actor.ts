@@ -11,6 +11,7 @@ import {
 import type { Job } from '../notebook/job.ts';
 import type { Reading } from '../readings/reading.ts';
 import { markAnswered } from './answered.ts';
+import { earlyStanding } from './early-standing.ts';
 import { nextTask } from './next-task.ts';
 import { type Ports, usePorts } from './ports.ts';
 import { preferences } from './preferences.ts';
@@ -100,11 +101,10 @@ async function startHunt(
   // Each of these takes long enough for a task of its own.
   huntMachine();
   await nextTask();
+  const early = earlyStanding(ports);
   const machine = huntMachine().provide({
     actors: {
-      stand: fromPromise(({ input }) =>
-        ports.engine.stand({ ...input, byEar: preferences.value.hears }),
-      ),
+      stand: fromPromise(({ input }) => early.of({ ...input, byEar: preferences.value.hears })),
       assess: fromPromise(({ input }) =>
         ports.engine.assess({ ...input, byEar: preferences.value.hears }),
       ),
@@ -113,7 +113,12 @@ async function startHunt(
       ),
       save: fromPromise(({ input }): Promise<Work> => {
         // What follows from it is worked out while it is stored.
-        if (input.closedAt === undefined) ports.engine.foresee(toldOf(input));
+        if (input.closedAt === undefined) {
+          const told = toldOf(input);
+          const isEntered = told.readings.length > shownReadings();
+          if (isEntered) early.begin(told);
+          ports.engine.foresee(told);
+        }
         return ports.notebook.write(asJob(input));
       }),
     },
@@ -123,6 +128,7 @@ async function startHunt(
   await nextTask();
   if (!wanted()) return null;
   const snapshot = signal(actor.getSnapshot());
+  const shownReadings = () => snapshot.value.context.work.readings.length;
   let calm = false;
   let holding: ReturnType<typeof setTimeout> | undefined;
   const show = () => {

@@ -16,6 +16,25 @@ function fakeCaches(): CacheStorage {
   return { open: async () => cache } as unknown as CacheStorage;
 }
 
+/** A cache that is kept in half, and never answers, once `good` copies were made: the browser ended in the middle of the next one. */
+function tornCaches(good: number) {
+  const kept = fakeCaches();
+  const torn = { puts: 0 };
+  const open = async () => {
+    const cache = await kept.open('');
+    const put = async (url: string, response: Response) => {
+      torn.puts += 1;
+      if (torn.puts <= good) return cache.put(url, response);
+      const { headers } = response;
+      const text = await response.text();
+      await cache.put(url, new Response(text.slice(0, text.length / 2), { headers }));
+      return new Promise(() => {});
+    };
+    return { ...cache, put };
+  };
+  return { torn, caches: { open } as unknown as CacheStorage };
+}
+
 /** What Chromium does with a file that it finds damaged. */
 async function throwAway(): Promise<void> {
   for (const notebook of opened.splice(0)) notebook.close();
@@ -41,6 +60,21 @@ it('fills a database that was thrown away with every job as it was stored last',
   const after = await tab();
   expect((await after.list()).map(({ id }) => id)).toEqual(['other', 'job-1']);
   expect(times(await after.read('job-1'))).toEqual(times(next));
+});
+
+it('has the state before where the browser ended while the newest was being copied, however often', async () => {
+  const { torn, caches } = tornCaches(2);
+  vi.stubGlobal('caches', caches);
+  const before = await tab();
+  const job = await before.write(emptyJob());
+  const whole = await before.write(withReading(job, 1));
+  for (let lives = 1; lives < 4; lives += 1) {
+    const ending = await tab();
+    void ending.write(withReading(whole, 1 + lives));
+    await vi.waitFor(() => expect(torn.puts).toBe(2 + lives));
+  }
+  await throwAway();
+  expect(times(await (await tab()).read('job-1'))).toEqual(times(whole));
 });
 
 it('brings nothing back that was removed, and nothing beside what is there', async () => {

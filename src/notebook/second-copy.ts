@@ -6,8 +6,12 @@ const NAME = 'lugwise-second-copy';
 /** What is kept twice: what was measured and told. */
 const COPIED = ['jobs', 'sheets'] as const;
 type Copied = (typeof COPIED)[number];
-/** The moment of a record, readable without the record. */
+/** The moment of a record, which copy of it this is, and its bytes, readable without the record. */
 const MOMENT = 'lugwise-changed-at';
+const TURN = 'lugwise-turn';
+const SIZE = 'lugwise-size';
+/** A copy is written beside the one before it: one of them is whole at any moment. */
+const SIDES = [0, 1] as const;
 /** Milliseconds: some private windows never answer, and nobody waits for a copy longer than this. */
 const PATIENCE = 3000;
 
@@ -20,6 +24,8 @@ const PATIENCE = 3000;
 export class SecondCopy {
   #cache: Promise<Cache> | undefined;
   #ready: Promise<void> | undefined;
+  /** The newest copy of each record as this page wrote it. */
+  readonly #written = new Map<string, Copy>();
 
   /** Does what changes records in the database and here while no other tab does: the last in the one is the last in the other. */
   async inTurn<T>(act: () => Promise<T>): Promise<T> {
@@ -49,18 +55,47 @@ export class SecondCopy {
       const cache = await this.#open();
       for (const store of COPIED)
         for (const record of (await db.getAll(store)) as readonly Kept[]) {
-          const copy = await cache.match(urlOf(store, record.id));
-          if (copy?.headers.get(MOMENT) !== momentOf(record)) await put(cache, store, record);
+          const newest = await newestOf(cache, placeOf(store, record.id));
+          if (newest?.moment !== momentOf(record)) await this.#put(cache, store, record, newest);
         }
     });
   }
 
-  keep(store: Copied, record: Kept): Promise<void> {
-    return safely(async () => put(await this.#open(), store, record));
+  /**
+   * Copies a record while it is being written into the database.
+   * @param before what the database had of it until now
+   */
+  keep(store: Copied, record: Kept, before: unknown): Promise<void> {
+    return safely(async () => {
+      const cache = await this.#open();
+      const place = placeOf(store, record.id);
+      const own = this.#written.get(place);
+      // Another tab has written since where the database has something else than was written here.
+      const newest = own?.moment === momentOf(before) ? own : await newestOf(cache, place);
+      await this.#put(cache, store, record, newest);
+    });
+  }
+
+  async #put(cache: Cache, store: Copied, record: Kept, newest: Copy | undefined): Promise<void> {
+    const place = placeOf(store, record.id);
+    const copy: Copy = { turn: (newest?.turn ?? 0) + 1, moment: momentOf(record) };
+    const bytes = new TextEncoder().encode(JSON.stringify(record));
+    const headers = {
+      [MOMENT]: copy.moment,
+      [TURN]: String(copy.turn),
+      [SIZE]: String(bytes.length),
+    };
+    await cache.put(sideOf(place, copy.turn), new Response(bytes, { headers }));
+    this.#written.set(place, copy);
   }
 
   drop(store: Copied, id: string): Promise<void> {
-    return safely(async () => void (await (await this.#open()).delete(urlOf(store, id))));
+    return safely(async () => {
+      const cache = await this.#open();
+      const place = placeOf(store, id);
+      this.#written.delete(place);
+      for (const side of SIDES) await cache.delete(sideOf(place, side));
+    });
   }
 
   /** Fills a database that has nothing in it. */
@@ -71,10 +106,13 @@ export class SecondCopy {
       if (counts.some((count) => count > 0)) return;
       const cache = await this.#open();
       const found: { readonly store: Copied; readonly record: unknown }[] = [];
-      for (const request of await cache.keys()) {
-        const store = COPIED.find((one) => request.url.includes(`/${NAME}/${one}/`));
-        const record = await cache.match(request).then((copy) => copy?.json());
-        if (store && record) found.push({ store, record });
+      const places = new Set((await cache.keys()).map(({ url }) => url.replace(/\/[01]$/, '')));
+      for (const url of places) {
+        const place = new URL(url).pathname;
+        const store = COPIED.find((one) => place.startsWith(placeOf(one, '')));
+        const newest = await newestOf(cache, place);
+        if (store && newest)
+          found.push({ store, record: JSON.parse(new TextDecoder().decode(newest.bytes)) });
       }
       if (found.length === 0) return;
       const tx = db.transaction(COPIED, 'readwrite', { durability: 'strict' });
@@ -99,14 +137,37 @@ async function safely(act: () => Promise<void>): Promise<void> {
   clearTimeout(timer);
 }
 
-const put = (cache: Cache, store: Copied, record: Kept): Promise<void> =>
-  cache.put(
-    urlOf(store, record.id),
-    new Response(JSON.stringify(record), { headers: { [MOMENT]: momentOf(record) } }),
+/** One of the two copies of a record. */
+interface Copy {
+  /** Counts the copies that were made of it. */
+  readonly turn: number;
+  readonly moment: string;
+}
+
+/** The newest copy that is whole: the other was being written when the browser ended, or is the one before. */
+async function newestOf(
+  cache: Cache,
+  place: string,
+): Promise<(Copy & { readonly bytes: ArrayBuffer }) | undefined> {
+  const found = await Promise.all(
+    SIDES.map(async (side) => {
+      const response = await cache.match(sideOf(place, side));
+      if (!response) return [];
+      const { headers } = response;
+      const bytes = await response.arrayBuffer().catch(() => new ArrayBuffer(0));
+      const copy = { turn: Number(headers.get(TURN)), moment: headers.get(MOMENT) ?? '', bytes };
+      return bytes.byteLength === Number(headers.get(SIZE)) ? [copy] : [];
+    }),
   );
+  return found.flat().sort((a, b) => b.turn - a.turn)[0];
+}
 
 const momentOf = (record: unknown): string =>
-  encodeURIComponent(String((record as { readonly changedAt?: unknown }).changedAt));
+  encodeURIComponent(
+    String((record as { readonly changedAt?: unknown } | null | undefined)?.changedAt),
+  );
 
-/** No address that is ever fetched: a name for the copy. */
-const urlOf = (store: Copied, id: string): string => `/${NAME}/${store}/${encodeURIComponent(id)}`;
+/** No address that is ever fetched: a name for the copies of a record. */
+const placeOf = (store: Copied, id: string): string =>
+  `/${NAME}/${store}/${encodeURIComponent(id)}`;
+const sideOf = (place: string, turn: number): string => `${place}/${turn % SIDES.length}`;

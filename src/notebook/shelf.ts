@@ -125,11 +125,7 @@ export class DiskShelf<Item extends Kept, Summary extends Dated> implements Shel
   async #writeNow(mine: Item): Promise<Item> {
     try {
       const base = this.#baseOf(mine);
-      const onDisk = await this.#copy.inTurn(async () => {
-        const stored = await this.#run((db) => this.#store(db, base, mine));
-        await this.#copy.keep(this.#kind.store, stored);
-        return stored;
-      });
+      const onDisk = await this.#copy.inTurn(() => this.#run((db) => this.#store(db, base, mine)));
       this.#known.set(mine.id, { given: mine, stored: onDisk });
       this.#unsaved.delete(mine.id);
       this.#tell({ id: mine.id, what: 'written' });
@@ -207,20 +203,26 @@ export class DiskShelf<Item extends Kept, Summary extends Dated> implements Shel
     );
   }
 
-  /** Reads, merges and writes in one transaction, so that no other tab comes between. */
+  /** Reads, merges and writes in one transaction, so that no other tab comes between; done once it is in the second copy, too. */
   async #store(db: NotebookDatabase, base: Item | undefined, mine: Item): Promise<Item> {
     const { store } = this.#kind;
     await this.#copy.ready(db);
-    return await wholly(
-      db.transaction(store, 'readwrite', { durability: 'strict' }),
-      async (tx) => {
-        const raw = (await tx.store.get(mine.id)) as unknown as Item | undefined;
-        const { joined, aside } = this.#kind.joinedWith(raw, base, mine);
-        // A record that cannot be joined is set aside under an id of its own: nothing stored is overwritten unseen.
-        if (aside !== undefined) await tx.store.put(aside as never);
-        await tx.store.put(joined as never);
-        return joined;
-      },
-    );
+    let copied: Promise<void> | undefined;
+    try {
+      return await wholly(
+        db.transaction(store, 'readwrite', { durability: 'strict' }),
+        async (tx) => {
+          const raw = (await tx.store.get(mine.id)) as unknown as Item | undefined;
+          const { joined, aside } = this.#kind.joinedWith(raw, base, mine);
+          // A record that cannot be joined is set aside under an id of its own: nothing stored is overwritten unseen.
+          if (aside !== undefined) await tx.store.put(aside as never);
+          await tx.store.put(joined as never);
+          copied = this.#copy.keep(store, joined, raw);
+          return joined;
+        },
+      );
+    } finally {
+      await copied;
+    }
   }
 }
