@@ -168,7 +168,8 @@ describe.each(startingWirings.map((wiring) => [wiring.title, wiring.build()] as 
         }
       }
       expect(wrong).toEqual([]);
-    });
+      // Seconds of processor time for a guitar with many lugs: a busy machine takes its time.
+    }, 120_000);
   },
 );
 
