@@ -1,6 +1,5 @@
 import type { Rests } from '../diagnosis/rests.ts';
 import { notebookWords } from '../words/en/notebook.ts';
-import { atOnce } from './aside.ts';
 import { JOB_VERSION, type Job } from './job.ts';
 import { type JobSummary, summaryOf } from './job-summary.ts';
 import { mergeJobs } from './merge.ts';
@@ -29,11 +28,14 @@ function joinedWith(
     title: notebookWords().rawSetAside(String(raw.title)).slice(0, 200),
   };
   if (raw.version > mine.version) throw new NotebookError('newer-version');
-  if (!isReadable(raw)) return { joined: mine, aside };
-  const job = mergeJobs(base, mine, atOnce(restoring(raw)));
+  // Nobody else wrote: there is nothing to look through, and nothing to join.
+  if (base && isSame(raw, base)) return { joined: mine };
+  const theirs = readable(raw);
+  if (!theirs) return { joined: mine, aside };
+  const job = mergeJobs(base, mine, theirs);
   if (isSame(job, mine)) return { joined: mine };
   // Its own circuit object marks the joined job, by which a later write tells whether the caller took it up.
-  if (isReadable(job) || !isReadable(mine))
+  if (readable(job) || !readable(mine))
     return { joined: { ...job, circuit: structuredClone(job.circuit) } };
   return { joined: mine, aside };
 }
@@ -44,12 +46,11 @@ const isSame = (a: Job, b: Job): boolean =>
     (key) => JSON.stringify(a[key]) === JSON.stringify(b[key]),
   );
 
-function isReadable(raw: unknown): boolean {
+function readable(raw: unknown): Job | null {
   try {
-    restoreJob(raw);
-    return true;
+    return restoreJob(raw);
   } catch {
-    return false;
+    return null;
   }
 }
 
