@@ -117,7 +117,7 @@ async function startHunt(
           const told = toldOf(input);
           const isEntered = told.readings.length > shownReadings();
           if (isEntered) early.begin(told);
-          ports.engine.foresee(told);
+          else ports.engine.foresee(told);
         }
         return ports.notebook.write(asJob(input));
       }),
