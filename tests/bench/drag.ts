@@ -27,7 +27,6 @@ export async function run() {
   await slowDown();
   await watchFrames(page);
   const metrics = await metricsOf(page);
-  await longTasks();
   const slider = page.getByRole('slider', { name: 'volume' });
   await slider.scrollIntoViewIfNeeded();
   const box = await slider.boundingBox();
@@ -35,6 +34,7 @@ export async function run() {
   const y = box.y + box.height / 2;
   const at = (share: number) => box.x + 10 + share * (box.width - 20);
   await page.mouse.move(at(1), y);
+  await longTasks();
   await page.mouse.down();
   const before = await metrics();
   for (let drag = 0; drag < DRAGS; drag++)

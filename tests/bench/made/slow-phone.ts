@@ -75,8 +75,12 @@ interface TraceEvent {
   readonly ts: number;
   readonly dur?: number;
   readonly tdur?: number;
-  readonly args?: { readonly name?: string };
+  readonly args?: { readonly name?: string; readonly data?: { readonly url?: string } };
 }
+
+/** Script that is in no file: a command of this bench, which looks at the page or presses something in it. */
+const isCommand = ({ name, args }: TraceEvent): boolean =>
+  (name === 'FunctionCall' || name === 'EvaluateScript') && !args?.data?.url;
 
 /** Main threads that a trace has named so far: a short one names none. */
 const mains = new Set<string>();
@@ -87,7 +91,7 @@ function longTasksIn(trace: Buffer): readonly number[] {
     if (name === 'thread_name' && args?.name === 'CrRendererMain') mains.add(`${pid} ${tid}`);
   if (mains.size === 0) throw new Error('The trace names no main thread.');
   const onMain = traceEvents.filter(({ ph, pid, tid }) => ph === 'X' && mains.has(`${pid} ${tid}`));
-  const own = onMain.filter(({ name }) => OWN.test(name));
+  const own = onMain.filter((one) => OWN.test(one.name) && !isCommand(one));
   return (
     onMain
       .filter(({ name, tdur = 0 }) => name === 'RunTask' && tdur > LONG * 1000)
