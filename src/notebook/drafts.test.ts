@@ -29,6 +29,18 @@ it('keeps drafts from one page to the next, newest first, until they are removed
   expect(await here.read('a')).toBeNull();
 });
 
+it('reads and lists what is still being written', async () => {
+  const here = openDrafts();
+  await here.write(draft('late', 1));
+  const writing = here.write({ ...draft('late', 9), title: 'The green one' });
+  const [read, [first]] = await Promise.all([here.read('late'), here.list()]);
+  expect([read?.title, first?.title]).toEqual(['The green one', 'The green one']);
+  expect(await writing).toBe(true);
+  const gone = here.remove('late');
+  expect(await here.read('late')).toBeNull();
+  await gone;
+});
+
 it('keeps a wiring without parts, and takes no record that is no draft', async () => {
   const here = openDrafts();
   const nothing = { circuit: { ...drawn.circuit, parts: [], leads: [], pickups: [] }, places: {} };

@@ -42,6 +42,7 @@ export function openDrafts(): Drafts {
       return null;
     }
   };
+  /** A board that is left and opened again at once is found as the write that is still under way leaves it. */
   let queue: Promise<unknown> = Promise.resolve();
   const inTurn = <T>(act: () => Promise<T>): Promise<T> => {
     const next = queue.then(act);
@@ -49,15 +50,19 @@ export function openDrafts(): Drafts {
     return next;
   };
   return {
-    async list() {
-      const stored = (await onDisk((db) => db.getAll('drafts'))) ?? [];
-      const all = new Map(stored.map((draft) => [draft.id, draft]));
-      for (const draft of held.values()) all.set(draft.id, draft);
-      return [...all.values()]
-        .flatMap((draft) => restoredDraft(draft) ?? [])
-        .sort((a, b) => (a.changedAt < b.changedAt ? 1 : -1));
-    },
-    read: async (id) => restoredDraft(held.get(id) ?? (await onDisk((db) => db.get('drafts', id)))),
+    list: () =>
+      inTurn(async () => {
+        const stored = (await onDisk((db) => db.getAll('drafts'))) ?? [];
+        const all = new Map(stored.map((draft) => [draft.id, draft]));
+        for (const draft of held.values()) all.set(draft.id, draft);
+        return [...all.values()]
+          .flatMap((draft) => restoredDraft(draft) ?? [])
+          .sort((a, b) => (a.changedAt < b.changedAt ? 1 : -1));
+      }),
+    read: (id) =>
+      inTurn(async () =>
+        restoredDraft(held.get(id) ?? (await onDisk((db) => db.get('drafts', id)))),
+      ),
     write: (draft) =>
       inTurn(async () => {
         const key = await onDisk(async (db) => {

@@ -136,19 +136,27 @@ export class DiskShelf<Item extends Kept, Summary extends Dated> implements Shel
     }
   }
 
-  async remove(id: string, how?: 'forever'): Promise<void> {
-    await this.#copy.inTurn(async () => {
-      await this.#run((db) => this.#removed(db, id, how));
-      await this.#copy.drop(this.#kind.store, id);
+  /** After what is being written still: that would bring the record back. */
+  remove(id: string, how?: 'forever'): Promise<void> {
+    return this.#inTurn(async () => {
+      await this.#copy.inTurn(async () => {
+        await this.#run((db) => this.#removed(db, id, how));
+        await this.#copy.drop(this.#kind.store, id);
+      });
+      this.#unsaved.delete(id);
+      this.#known.delete(id);
+      this.#tell({ id, what: 'removed' });
     });
-    this.#unsaved.delete(id);
-    this.#known.delete(id);
-    this.#tell({ id, what: 'removed' });
   }
 
   async rescue(id: string): Promise<string> {
     const record = this.#unsaved.get(id) ?? (await this.#raw(id));
     return `${JSON.stringify(record, null, 2)}\n`;
+  }
+
+  /** Done once all that was asked for so far is: what is read of the database then has it. */
+  settled(): Promise<void> {
+    return this.#inTurn(async () => {});
   }
 
   /** What this page alone holds. */

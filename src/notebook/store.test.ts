@@ -40,6 +40,18 @@ describe('the notebook on disk', () => {
     await expect(notebook.read('b')).rejects.toMatchObject({ code: 'missing' });
   });
 
+  it('removes, and hands over, after what is still being written', async () => {
+    const notebook = await tab();
+    await notebook.write(emptyJob());
+    const writing = [1, 2].map((minute) => notebook.write(withReading(emptyJob(), minute)));
+    const [last] = (await notebook.everything()).jobs as [ReturnType<typeof emptyJob>];
+    expect(last.readings).toHaveLength(1);
+    await Promise.all(writing);
+    const more = [3, 4].map((minute) => notebook.write(withReading(emptyJob(), minute)));
+    await Promise.all([...more, notebook.remove('job-1')]);
+    await expect(notebook.read('job-1')).rejects.toMatchObject({ code: 'missing' });
+  });
+
   it('gives back the very job while no other tab added to it', async () => {
     const notebook = await tab();
     const job = withReading(emptyJob(), 1);

@@ -84,8 +84,17 @@ class DiskNotebook implements Notebook {
   rescue = (id: string) => this.#jobs.rescue(id);
 
   #unsaved = () => ({ jobs: this.#jobs.unsaved(), sheets: this.sheets.unsaved() });
-  everything = () => this.#run((db) => everythingIn(db, this.#unsaved()));
-  plan = (brought: Brought) => this.#run((db) => planIn(db, this.#unsaved(), brought));
+  async everything() {
+    await this.#settled();
+    return await this.#run((db) => everythingIn(db, this.#unsaved()));
+  }
+
+  async plan(brought: Brought): Promise<Plan> {
+    await this.#settled();
+    return await this.#run((db) => planIn(db, this.#unsaved(), brought));
+  }
+
+  #settled = () => Promise.all([this.#jobs.settled(), this.sheets.settled()]);
 
   async takeIn(brought: Brought): Promise<Plan> {
     const plan = await this.#copy.inTurn(async () => {
