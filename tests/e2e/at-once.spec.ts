@@ -1,5 +1,6 @@
 import type { Locator, Page } from '@playwright/test';
-import { button } from './hunting.ts';
+import { DrawingBoard } from './drawing-board.ts';
+import { button, onScreen } from './hunting.ts';
 import { expect, test } from './served-app.ts';
 
 /** A second touch that comes before anything was stored for the first. */
@@ -40,6 +41,36 @@ test('what is touched twice while it is stored is begun once', async ({ app, pag
   await page.locator('[data-screen=card]').waitFor();
   await expect.poll(() => countOf(page, 'jobs')).toBe(2);
   expect(await countOf(page, 'sheets')).toBe(1);
+});
+
+test('what is done on the drawing board is kept, also where the board is left at once', async ({
+  app,
+  page,
+}) => {
+  await page.goto(`${app.address}#/new`);
+  await page.getByLabel(/one humbucker, one volume/i).check();
+  await button(page, 'Change the drawing').click();
+  await onScreen(page, 'editor');
+  const board = new DrawingBoard(page);
+  await board.add('Resistor');
+  await board.add('Capacitor');
+  await page.evaluate(() => {
+    // A phone whose next frame takes its time: what waits for it comes after the board was left.
+    window.requestAnimationFrame = (then) => window.setTimeout(() => then(performance.now()), 3000);
+    const wait = window.setTimeout.bind(window);
+    window.setTimeout = ((then: () => void, after?: number) =>
+      wait(then, after === 35 ? 3000 : after)) as typeof window.setTimeout;
+    const [undo] = [...document.querySelectorAll('button')].filter(
+      ({ textContent }) => textContent === 'Undo',
+    );
+    undo?.click();
+    document.querySelector<HTMLElement>('.strip-home')?.click();
+  });
+  await page.locator('.draft a').click();
+  await onScreen(page, 'editor');
+  await expect(board.button('Redo')).toBeEnabled();
+  await expect(page.locator('.whole-target[aria-label=resistor]')).toHaveCount(1);
+  await expect(page.locator('.whole-target[aria-label=capacitor]')).toHaveCount(0);
 });
 
 test('two fields that are filled in at once are both kept', async ({ app, page }) => {

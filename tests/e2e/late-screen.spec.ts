@@ -1,4 +1,7 @@
+import type { Page } from '@playwright/test';
+import { DrawingBoard } from './drawing-board.ts';
 import { button, onScreen, readCautions, startHunt, type } from './hunting.ts';
+import { storedJob } from './player.ts';
 import { expect, test } from './served-app.ts';
 
 // Requests that a service worker makes cannot be held from here.
@@ -28,6 +31,75 @@ test('a screen whose code comes just after it was asked for is shown', async ({ 
   await expect(page.getByRole('heading', { name: 'One moment …' })).toBeVisible();
   letThrough();
   await expect(page.getByLabel('From a file')).toBeVisible();
+});
+
+/** What works sums out comes only once it is let through. */
+async function holdSums(page: Page) {
+  let letThrough = () => {};
+  const held = new Promise<void>((resolve) => {
+    letThrough = resolve;
+  });
+  await page.route(/expression-math/, async (route) => {
+    await held;
+    await route.continue();
+  });
+  return {
+    asked: page.waitForRequest(/expression-math/),
+    letThrough: () => letThrough(),
+  };
+}
+
+test('a sum that takes a while on the drawing board takes back nothing that is done meanwhile', async ({
+  app,
+  page,
+}) => {
+  const sums = await holdSums(page);
+  await page.goto(`${app.address}#/new`);
+  await page.getByLabel(/one humbucker, one volume/i).check();
+  await button(page, 'Change the drawing').click();
+  await onScreen(page, 'editor');
+  const board = new DrawingBoard(page);
+  await board.touchPart('volume');
+  await page.getByLabel('Printed').fill('2x220k in series');
+  await page.getByLabel('Name', { exact: true }).fill('loud');
+  await sums.asked;
+  await board.tap(board.button('Turn'));
+  await expect(page.locator('.panel h2')).toHaveText('Loud');
+  sums.letThrough();
+  // The value is an act of its own: taken back, the turn is the newest, and then the name.
+  const printed = page.getByLabel('Printed');
+  await expect(printed).toHaveValue(/^440\skΩ$/);
+  await expect(page.locator('.panel h2')).toHaveText('Loud');
+  const undo = board.button('Undo');
+  for (let acts = 3; acts > 0; acts -= 1) await undo.click();
+  await expect(undo).toBeDisabled();
+});
+
+test('the value that stands in the field is made the intended one, also where it takes a while to be worked out', async ({
+  app,
+  page,
+}) => {
+  const sums = await holdSums(page);
+  await page.goto(app.address);
+  await startHunt(page, {
+    wiring: /^one single coil, one volume and one tone/i,
+    title: 'Late sum',
+  });
+  await page.locator('.strip-job').click();
+  await page.getByRole('link', { name: 'Try a value' }).click();
+  await onScreen(page, 'trial');
+  await page.getByLabel('What to try').selectOption({ label: 'Volume' });
+  const field = page.getByLabel(/Resistance|Capacitance/).first();
+  await field.fill('100k');
+  const keep = button(page, 'Make it the intended wiring');
+  await expect(keep).toBeEnabled();
+  await field.fill('2x220k in series');
+  await sums.asked;
+  await keep.click();
+  sums.letThrough();
+  await onScreen(page, 'record');
+  const values = async () => JSON.stringify((await storedJob(page)).circuit.parts);
+  await expect.poll(values).toContain('440000');
 });
 
 test('a screen that was answered says so until the next one is drawn', async ({ app, page }) => {

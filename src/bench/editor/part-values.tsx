@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Circuit } from '../../circuit/circuit.ts';
-import type { PartId } from '../../circuit/parts/part.ts';
+import type { Part, PartId } from '../../circuit/parts/part.ts';
 import { type ValueFault, valueRows, withValues } from '../entry/value-text.ts';
 import { ValuesFields } from '../entry/values-fields.tsx';
 import type { SketchAct } from './sketch.ts';
@@ -11,9 +11,19 @@ interface PartValuesProps {
   onAct(act: SketchAct): void;
 }
 
+/** What the second has otherwise than the first. */
+const differing = (before: Part, after: Part): Partial<Part> =>
+  Object.fromEntries(
+    Object.entries(after).filter(
+      ([key, value]) => JSON.stringify(value) !== JSON.stringify(before[key as keyof Part]),
+    ),
+  );
+
 /** The values of some parts, as printed and as measured; each is kept when its field is left. */
 export function PartValues({ circuit, parts, onAct }: PartValuesProps) {
   const some = { ...circuit, parts: circuit.parts.filter(({ id }) => parts.has(id)) };
+  const newest = useRef(circuit);
+  newest.current = circuit;
   const kept = valueRows(some);
   // A new name is no new value: it must not take back what is being typed.
   const valuesOf = (some: typeof kept) =>
@@ -39,7 +49,10 @@ export function PartValues({ circuit, parts, onAct }: PartValuesProps) {
     if ('faults' in result) return;
     for (const part of result.circuit.parts) {
       const before = some.parts.find(({ id }) => id === part.id);
-      if (JSON.stringify(before) !== JSON.stringify(part)) onAct({ do: 'change', part });
+      // A sum takes a while the first time: what else was changed on the part meanwhile stays, and a part taken away stays away.
+      const now = newest.current.parts.find(({ id }) => id === part.id);
+      if (before && now && JSON.stringify(before) !== JSON.stringify(part))
+        onAct({ do: 'change', part: { ...now, ...differing(before, part) } as Part });
     }
   };
   if (rows.length === 0) return null;

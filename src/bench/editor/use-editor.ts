@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { did, presentOf, redid, undid } from '../../circuit/editing/history.ts';
 import { CircuitError } from '../../circuit/errors.ts';
 import type { WiringDraft } from '../../notebook/draft.ts';
@@ -25,6 +25,12 @@ export interface Editor {
 export function useEditor(opened: WiringDraft): Editor {
   const ports = usePorts();
   const [board, setBoard] = useState(() => boardFrom(opened));
+  // What was done last, drawn or not: a value that takes its time to be worked out is an act on that, not on what stood when it was typed.
+  const newest = useRef(board);
+  const put = (next: typeof board) => {
+    newest.current = next;
+    setBoard(next);
+  };
   const [words, setWords] = useState({ title: opened.title, access: opened.access });
   const [unsaved, setUnsaved] = useState(false);
   const sketch = presentOf(board);
@@ -38,7 +44,8 @@ export function useEditor(opened: WiringDraft): Editor {
     changedAt: ports.now(),
   };
   const first = useRef(true);
-  useEffect(() => {
+  // Not after the next frame: by then the board may have been left.
+  useLayoutEffect(() => {
     // What was only looked at is stored already.
     if (first.current) first.current = false;
     else ports.drafts.write(draft).then((stored) => setUnsaved(!stored));
@@ -51,15 +58,15 @@ export function useEditor(opened: WiringDraft): Editor {
     canRedo: board.undone.length > 0,
     act(act) {
       try {
-        setBoard(did(board, act, afterSketchAct));
+        put(did(newest.current, act, afterSketchAct));
         return null;
       } catch (error) {
         if (error instanceof CircuitError) return error.message;
         throw error;
       }
     },
-    undo: () => setBoard(undid(board)),
-    redo: () => setBoard(redid(board, afterSketchAct)),
+    undo: () => put(undid(newest.current)),
+    redo: () => put(redid(newest.current, afterSketchAct)),
     describe: (more) => setWords((before) => ({ ...before, ...more })),
   };
 }

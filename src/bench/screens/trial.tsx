@@ -95,9 +95,13 @@ export function TrialScreen({ strip, job, say }: TrialProps) {
       changes && <ChangedReadings before={circuit} after={made} changes={changes} />,
     [circuit, made, changes],
   );
-  const keep = () => {
-    if (blocked !== null) return announce(blocked);
-    say({ type: 'CORRECT', circuit: made, meter: job.meter });
+  const keep = async () => {
+    // Made of what stands in the fields now: what was made of it before may be of a value that was typed over.
+    const result = await triedCircuit(circuit, subject, tried);
+    if ('faults' in result) return setFaults(result.faults);
+    const refusal = blockedBy(job, result.circuit);
+    if (refusal !== null) return announce(refusal);
+    say({ type: 'CORRECT', circuit: result.circuit, meter: job.meter });
     announce(tryingWords().thisIsTheIntendedWiringNow);
     go({ at: 'job', id: job.id, view: 'record' });
   };
