@@ -61,8 +61,9 @@ test('a newer version and a disk that keeps nothing cover no word while a readin
     { width: 844, height: 390 },
   ]) {
     await page.setViewportSize(size);
-    expect(await overflow(page), `${size.width}`).toEqual([0, 0]);
-    expect(await covered(page), `${size.width}`).toEqual([]);
+    // The picture takes its room a moment after the screen has another size.
+    await expect.poll(() => overflow(page), `${size.width}`).toEqual([0, 0]);
+    await expect.poll(() => covered(page), `${size.width}`).toEqual([]);
   }
   await page.setViewportSize({ width: 390, height: 844 });
   await type(page, 'OL');

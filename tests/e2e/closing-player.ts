@@ -9,6 +9,7 @@ import type { Ask } from '../../src/readings/reading.ts';
 import type { SimulatedGuitar } from '../simulated/index.ts';
 import { bringIn, button, onScreen, type } from './hunting.ts';
 import { figureOf, storedJob, wordOf } from './player.ts';
+import { expect } from './served-app.ts';
 
 /** Puts a job on the phone as a file and opens its closing check. */
 export async function openCheck(page: Page, address: string, job: Job): Promise<void> {
@@ -106,16 +107,18 @@ async function answerOne(page: Page, guitar: SimulatedGuitar, item: ClosingItem)
     if (seen.peak === undefined) await button(page, 'Not noted').click();
     else await type(page, figureOf(seen.peak));
   } else await button(page, wordOf(seen)).click();
+  // What comes next, a question about the figure or another screen, stands once this one is gone.
+  await page.locator(`[data-readings="${before}"]`).waitFor({ state: 'detached' });
   const doubtful = page.locator('[data-screen=doubtful]');
-  for (let waited = 0; waited < 400; waited += 1) {
-    if ((await storedJob(page)).readings.length > before) break;
-    if (await doubtful.count()) await button(page, /as I typed it/).click();
-    await page.waitForTimeout(10);
+  if ((await doubtful.count()) > 0) {
+    await button(page, /as I typed it/).click();
+    await doubtful.waitFor({ state: 'detached' });
   }
-  const stored = (await storedJob(page)).readings.at(-1);
+  const readings = async () => (await storedJob(page)).readings;
+  await expect.poll(async () => (await readings()).length).toBeGreaterThan(before);
+  const stored = (await readings()).at(-1);
   if (JSON.stringify(stored?.ask) !== JSON.stringify(ask))
     throw new Error(
       `Asked ${JSON.stringify(stored?.ask)} on the screen, ${JSON.stringify(ask)} by the list.`,
     );
-  await page.locator('[data-screen=waiting]').waitFor({ state: 'detached' });
 }

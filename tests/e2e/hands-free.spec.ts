@@ -69,7 +69,7 @@ test('leads are sorted with every question said and a beep heard', { tag: '@long
         { width: 390, height: 844 },
       ]) {
         await page.setViewportSize(size);
-        expect(await overflow(page)).toEqual([0, 0]);
+        await expect.poll(() => overflow(page)).toEqual([0, 0]);
       }
       await play(beep(0.8));
       heard.push(words);

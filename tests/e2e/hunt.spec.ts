@@ -59,7 +59,7 @@ test('a silent bridge pickup: from two readings at the jack to its coil, and off
   }
   // Asked on the pickup's own path: at its leads, or at lug B of the selector, where they end.
   await expect(page.locator('.asking-words')).toContainText(/bridge pickup|lug B of the selector/);
-  expect(await overflow(page)).toEqual([0, 0]);
+  await expect.poll(() => overflow(page)).toEqual([0, 0]);
 
   // The pickup alone, its lead unsoldered: no continuity.
   await button(page, 'My own reading').click();
@@ -147,8 +147,8 @@ test('nothing scrolls while a reading is asked, upright, in landscape or on a sm
       await page.setViewportSize({ width, height });
       await expect.poll(() => overflow(page)).toEqual([0, 0]);
       // The drawing is what the eyes need: it never shrinks to a stamp.
-      const drawing = await page.locator('.asking-drawing').boundingBox();
-      expect(drawing?.height).toBeGreaterThan(120);
+      const high = async () => (await page.locator('.asking-drawing').boundingBox())?.height;
+      await expect.poll(high).toBeGreaterThan(120);
     }
     await page.setViewportSize({ width: 390, height: 844 });
   });

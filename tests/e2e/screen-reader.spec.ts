@@ -64,7 +64,8 @@ test('a whole hunt without a screen and without a pointer', async ({ app, page, 
       expect(nodes.map(({ name }) => name)).toContain('Controls as they must stand');
       const answer = guitar.answer(ask);
       if (answer.kind === 'ohms') {
-        // Typed on a keyboard: digits find the display by themselves.
+        // Typed on a keyboard: digits find the display by themselves, once it stands.
+        await page.locator('.display-shown').waitFor();
         await page.keyboard.type(figureOf(answer.ohms) === 'OL' ? 'OL' : figureOf(answer.ohms));
         await page.keyboard.press('Enter');
       } else if (answer.kind === 'turn') {

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Choice, Refusal } from '../../readings/entry.ts';
 import { entryWords } from '../../words/en/entry.ts';
 import { decimalSign } from '../../words/figures.ts';
@@ -140,7 +140,8 @@ export function NumberPad<V>(props: NumberPadProps<V>) {
 /** What a keyboard types goes into the display, as long as it is not meant for something else that has the focus. */
 function useDisplayKeys() {
   const display = useRef<HTMLInputElement>(null);
-  useEffect(() => {
+  // With the display, not a frame after it: a key that is pressed in between would be lost.
+  useLayoutEffect(() => {
     const onKey = ({ key, target, ctrlKey, metaKey, altKey }: KeyboardEvent) => {
       const elsewhere =
         target instanceof Element && target.closest('input, select, textarea, button, a, summary');

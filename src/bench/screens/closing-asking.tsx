@@ -33,7 +33,12 @@ export function ClosingAsking({ snapshot, item, strip, say }: AskingProps) {
   useWakeLock();
   const said = saidBefore(item, answered, closing);
   return (
-    <AskingRoom name="closing-asking" kind={ask.kind} question={key}>
+    <AskingRoom
+      name="closing-asking"
+      kind={ask.kind}
+      question={key}
+      readings={work.readings.length}
+    >
       {strip}
       <div class="asking-see">
         <LateControls
