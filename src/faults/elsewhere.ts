@@ -67,7 +67,7 @@ export function landedOn(
     sentence: faultWords().landedElsewhere(short, lugTitle(layout, lug), seat),
     remedy: {
       ...remakeRemedy(layout, lead),
-      title: faultWords().moveShortLeadToLug(short, seat),
+      title: faultWords().putShortLeadBackOnLug(short, seat),
       steps: [faultWords().findWhereItSits(short), faultWords().solderItToLug(seat)],
     },
     variants: [{ edits: [{ op: 'land', joint, lug }], share: 1 }],

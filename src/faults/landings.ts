@@ -36,7 +36,7 @@ export const landings: FaultFamily = {
             ),
             remedy: {
               key: `place:${joint}`,
-              title: faultWords().moveShortLeadToLug(
+              title: faultWords().putShortLeadBackOnLug(
                 shortLeadTitle(layout, lead.id),
                 lugTitle(layout, right),
               ),

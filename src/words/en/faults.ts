@@ -113,7 +113,7 @@ const faults = {
   leadIsBroken: (lead: string) => `${lead} is broken`,
   shortLeadSitsOnLugInstead: (shortLead: string, lug: string, lug2: string) =>
     `${shortLead} sits on ${lug} instead of ${lug2}`,
-  moveShortLeadToLug: (shortLead: string, lug: string) => `Move ${shortLead} to ${lug}`,
+  putShortLeadBackOnLug: (shortLead: string, lug: string) => `Put ${shortLead} back on ${lug}`,
   findWhichLugOfThePartIt: (part: string) =>
     `Find which lug of the ${part} it sits on; count from the side shown.`,
   solderItToLug: (lug: string) => `Solder it to ${lug}.`,

@@ -115,7 +115,7 @@ export const faults: ReturnType<typeof English> = {
   leadIsBroken: (lead) => `${lead} is gebroken`,
   shortLeadSitsOnLugInstead: (shortLead, lug, lug2) =>
     `${shortLead} zit op ${lug} in plaats van ${lug2}`,
-  moveShortLeadToLug: (shortLead, lug) => `Verplaats ${shortLead} naar ${lug}`,
+  putShortLeadBackOnLug: (shortLead, lug) => `Zet ${shortLead} terug op ${lug}`,
   findWhichLugOfThePartIt: (part) =>
     `Zoek op welke lip van ${de(part)} hij zit; tel vanaf de getoonde kant.`,
   solderItToLug: (lug) => `Soldeer hem op ${lug}.`,
