@@ -1,7 +1,7 @@
 import { checkSetting } from '../circuit/check.ts';
 import { bits, probability, seconds } from '../circuit/units.ts';
 import { askText } from '../readings/index.ts';
-import type { Reading } from '../readings/reading.ts';
+import type { Ask, Reading } from '../readings/reading.ts';
 import { diagnosisWords } from '../words/en/diagnosis.ts';
 import { askKey } from './ask-key.ts';
 import type {
@@ -139,10 +139,7 @@ function* restOf(
     ask: one.ask,
     askText: askText(predictor.layout, one.ask),
     expected: expectation(circuit, evidence.meter, one.ask),
-    why:
-      one.ask.kind === 'flex' && asked.has(askKey(one.ask))
-        ? diagnosisWords().onceMoreALooseJointMayHold
-        : whyOf(predictor, groups, one.ask),
+    why: (asked.has(askKey(one.ask)) && onceMore(one.ask)) || whyOf(predictor, groups, one.ask),
     worthBits: bits(one.bits),
     effortSeconds: seconds(one.seconds),
   });
@@ -154,6 +151,12 @@ function* restOf(
     learned: lead ? learnedValues(predictor, lead, readings) : [],
     recheck,
   };
+}
+
+/** Why what was done already is asked once more; empty for what is not. */
+function onceMore({ kind }: Ask): string {
+  if (kind === 'flex') return diagnosisWords().onceMoreALooseJointMayHold;
+  return kind === 'tap' ? diagnosisWords().onceMoreASwingIsEasilyMisjudged : '';
 }
 
 /** The first figure is taken at the jack where that tells anything, however far the guitar is open: it costs least and parts most. */

@@ -99,19 +99,10 @@ describe('a repeated reading', () => {
   });
 
   it('of words counts once where they agree', () => {
-    const tap = (swing: 'plus' | 'minus') =>
-      bench.reading(
-        {
-          kind: 'tap',
-          coil: 'neckCoil',
-          red: 'jack.tip',
-          black: 'jack.sleeve',
-          setting: bench.at('neck'),
-        },
-        { kind: 'tap', swing },
-      );
-    expect(distinct([tap('plus'), tap('plus')])).toHaveLength(1);
-    expect(distinct([tap('plus'), tap('minus')])).toHaveLength(2);
+    const heard = (word: 'dull' | 'thin') =>
+      bench.reading({ kind: 'listen', setting: bench.at('neck') }, { kind: 'listen', heard: word });
+    expect(distinct([heard('dull'), heard('dull')])).toHaveLength(1);
+    expect(distinct([heard('dull'), heard('thin')])).toHaveLength(2);
   });
 });
 

@@ -33,13 +33,17 @@ export interface Belief {
   readonly somethingElse: number;
 }
 
-/** Readings ready to be scored: a repeat that agrees counts once, as it would share a slip of the first. A wire moved again is moved anew. */
+/**
+ * Readings ready to be scored: a repeat that agrees counts once, as it would share a slip of the first. A wire moved again is moved anew,
+ * and steel pulled off again swings the figure anew.
+ */
 export function distinct(readings: readonly Reading[]): readonly Reading[] {
   const kept: Reading[] = [];
   for (const reading of readings) {
     const key = askKey(reading.ask);
+    const { kind } = reading.ask;
     const same =
-      reading.ask.kind === 'flex'
+      kind === 'flex' || kind === 'tap'
         ? -1
         : kept.findIndex((other) => askKey(other.ask) === key && agrees(other, reading));
     if (same < 0) kept.push(reading);

@@ -42,6 +42,41 @@ describe('a wire that held when it was moved', () => {
   });
 });
 
+describe('a swing', () => {
+  const humbucker = new Bench('one-humbucker-one-knob');
+  const coils = humbucker.circuit.parts.flatMap(({ kind, id }) => (kind === 'coil' ? [id] : []));
+  const [one, other] = coils.map(
+    (coil): Ask => ({
+      kind: 'tap',
+      coil,
+      red: 'jack.tip',
+      black: 'jack.sleeve',
+      setting: humbucker.at(),
+    }),
+  ) as [Ask, Ask];
+  const swung = (ask: Ask, swing: 'plus' | 'minus') =>
+    humbucker.reading(ask, { kind: 'tap', swing });
+
+  it('may be made twice more, and each time counts', () => {
+    const times = [swung(one, 'plus'), swung(one, 'plus'), swung(one, 'minus')];
+    expect(distinct(times)).toHaveLength(3);
+    expect(openAsks([one], times.slice(0, 2), [])).toHaveLength(1);
+    expect(openAsks([one], times, [])).toHaveLength(0);
+    expect(openAsks([one], times.slice(0, 1), [one])).toHaveLength(0);
+  });
+
+  it('against the other coil’s is believed more once it was seen again, and hardly once the other way was', () => {
+    const turned = (...readings: readonly Reading[]) =>
+      assess(humbucker.evidence(readings))
+        .suspects.filter(({ repair }) => /^turn:/.test(repair))
+        .reduce((sum, { probability }) => sum + probability, 0);
+    const opposite = [swung(one, 'minus'), swung(other, 'plus')];
+    const once = turned(...opposite);
+    expect(turned(...opposite, swung(other, 'plus'))).toBeGreaterThan(once);
+    expect(turned(...opposite, swung(other, 'minus'))).toBeLessThan(once / 2);
+  });
+});
+
 describe('what the ear tells of a loose joint', () => {
   it('leaves one that no sound goes through as likely as before', () => {
     const strings = bench.circuit.leads.find(({ from, to }) => /strings/.test(from + to))!.id;

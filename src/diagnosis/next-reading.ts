@@ -259,22 +259,23 @@ function mixed(prediction: Extract<Prediction, { type: 'choice' }>, stated: numb
   };
 }
 
-/** How often a wire is moved under the same probes where nothing jumped: a loose joint may hold once or twice. */
-const MOVED_AT_MOST = 3;
+/** How often the same is done under the same probes: a loose joint may hold once or twice, and a swing is easily misjudged. */
+const AT_MOST = 3;
 
-/** Asks that were answered or refused are not asked again, but for a movement that showed nothing. */
+/** Asks that were answered or refused are not asked again, but for a movement that showed nothing, and for a swing. */
 export function openAsks(
   asks: readonly Ask[],
   readings: readonly Reading[],
   refused: readonly Ask[],
 ): readonly Ask[] {
   const done = new Set(refused.map(askKey));
-  const steady = new Map<string, number>();
+  const often = new Map<string, number>();
   for (const { ask, seen } of readings) {
     const key = askKey(ask);
-    const times = (steady.get(key) ?? 0) + 1;
-    if (seen.kind !== 'flex' || seen.how === 'jumps' || times >= MOVED_AT_MOST) done.add(key);
-    else steady.set(key, times);
+    const times = (often.get(key) ?? 0) + 1;
+    const again = seen.kind === 'tap' || (seen.kind === 'flex' && seen.how === 'steady');
+    if (!again || times >= AT_MOST) done.add(key);
+    else often.set(key, times);
   }
   return asks.filter((ask) => !done.has(askKey(ask)));
 }
