@@ -138,6 +138,9 @@ async function startHunt(
     if (calm) markAnswered(next !== snapshot.value);
     [calm, holding] = [false, undefined];
     snapshot.value = next;
+    // Taking a guitar apart takes minutes, in which it is worked out what to read inside.
+    if (next.matches('opening'))
+      ports.engine.foresee(toldOf({ ...next.context.work, access: 'open' }));
   };
   actor.subscribe((next) => {
     if (!calm || !isWorking(next)) show();
