@@ -3,7 +3,8 @@ import { observe } from '../readings/index.ts';
 import type { Reading } from '../readings/reading.ts';
 import { askKey } from './ask-key.ts';
 import { logSum } from './gauss.ts';
-import { type Hypothesis, PRIOR } from './hypothesis.ts';
+import { groupsOf, NAMED } from './groups.ts';
+import { HEALTHY, type Hypothesis, PRIOR, type Weighed } from './hypothesis.ts';
 import { Learned } from './levels.ts';
 import { levelsOf, logAnything, type Scored } from './likelihood.ts';
 import { isListed, pairsOf } from './pairs.ts';
@@ -21,11 +22,6 @@ export function normalise(logs: readonly number[]): number[] {
 /** Bayes' rule: prior weights times likelihoods, normalised. */
 export const posterior = (prior: readonly number[], likelihoods: readonly number[]): number[] =>
   normalise(prior.map((weight, at) => Math.log(weight) + Math.log(likelihoods[at] as number)));
-
-export interface Weighed {
-  readonly hypothesis: Hypothesis;
-  readonly probability: number;
-}
 
 export interface Belief {
   /** Healthy, single faults in each size, and the pairs worth weighing; with `somethingElse` they sum to 1. Largest first. */
@@ -93,6 +89,19 @@ const SLIPPED = -6;
 /** Where a lead in a wrong place is likeliest, two leads may be. */
 const MOVED = new Set<Edit['op']>(['land', 'exchange']);
 
+/** Where the few repairs that a verdict would name have this much of the belief: two leads may tell the readings as well or better. */
+const NEARLY_SURE = 0.9;
+
+/** Whether a verdict is near that something is to be mended. */
+function isNearlyNamed(weighed: readonly Weighed[]): boolean {
+  const named = groupsOf(weighed).filter(({ probability }) => probability > NAMED);
+  return (
+    named[0] !== undefined &&
+    named[0].repair !== HEALTHY &&
+    named.reduce((sum, { probability }) => sum + probability, 0) >= NEARLY_SURE
+  );
+}
+
 const largest = (values: readonly number[]): number =>
   values.reduce((x, value, at) => (value > (values[x] as number) ? at : x), 0);
 
@@ -129,6 +138,10 @@ export function* believing(
     logAnything(scoredBy(predictor, healthy, readings), usualWords(predictor, singles, readings));
   const hypotheses = [...singles];
   const logs = [...scores];
+  const weighed = (): readonly Weighed[] => {
+    const weights = normalise([...logs, other]);
+    return hypotheses.map((hypothesis, at) => ({ hypothesis, probability: weights[at] as number }));
+  };
   // Ways to be that are no faults, as those of a pickup's leads, do not come in pairs.
   if (singles.some(({ faults }) => faults.length > 0)) {
     function* add(pairs: readonly Hypothesis[]): Rests<void> {
@@ -149,14 +162,13 @@ export function* believing(
       const more = yield* pairs.joint(rival);
       yield* add(more.filter(({ index }) => !known.has(index)));
     }
-    if (isOdd || rival.edits.some(({ op }) => MOVED.has(op)))
+    if (isOdd || rival.edits.some(({ op }) => MOVED.has(op)) || isNearlyNamed(weighed()))
       yield* add(yield* pairs.inTheRunning(rare(), rival));
   }
-  const weights = normalise([...logs, other]);
-  const weighed = hypotheses
-    .map((hypothesis, at) => ({ hypothesis, probability: weights[at] as number }))
-    .sort((x, y) => y.probability - x.probability);
-  return { weighed, somethingElse: weights[hypotheses.length] as number };
+  return {
+    weighed: [...weighed()].sort((x, y) => y.probability - x.probability),
+    somethingElse: Math.exp(other - logSum([...logs, other])),
+  };
 }
 
 /** What was found for one list of hypotheses, by ask, part and word. */

@@ -1,5 +1,4 @@
-import type { Weighed } from './belief.ts';
-import { HEALTHY, type Hypothesis } from './hypothesis.ts';
+import { HEALTHY, type Hypothesis, type Weighed } from './hypothesis.ts';
 
 /** Hypotheses by the repair to make first. Order is by mass, largest first. */
 export interface Group {
@@ -7,6 +6,9 @@ export interface Group {
   readonly probability: number;
   readonly members: readonly Weighed[];
 }
+
+/** A repair with less of the belief is not named beside others. */
+export const NAMED = 0.05;
 
 const remediesOf = (hypothesis: Hypothesis): readonly string[] => [
   ...new Set(hypothesis.faults.map((fault) => fault.remedy.key)),

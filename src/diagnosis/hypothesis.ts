@@ -20,6 +20,12 @@ export interface Hypothesis {
   readonly loose?: Loose;
 }
 
+/** One of them, and how much of the belief it has. */
+export interface Weighed {
+  readonly hypothesis: Hypothesis;
+  readonly probability: number;
+}
+
 /** Shares before any reading (common practice, no source: a guitar is on the bench because something is wrong, and two faults at once are real). */
 export const PRIOR = {
   healthy: 0.1,

@@ -1,11 +1,12 @@
 import type { Prediction } from '../readings/prediction.ts';
 import type { Ask, Reading } from '../readings/reading.ts';
 import { askKey } from './ask-key.ts';
-import { learnedBy, scoredBy, type Weighed } from './belief.ts';
+import { learnedBy, scoredBy } from './belief.ts';
 import { effortOf } from './effort.ts';
 import { agreement, clarity, hasSign, type SignAsk, secondSigns } from './first-sign.ts';
 import { logSum } from './gauss.ts';
 import type { Group } from './groups.ts';
+import type { Weighed } from './hypothesis.ts';
 import type { Learned } from './levels.ts';
 import type { Foretold, Predictor } from './predictor.ts';
 import type { Rests } from './rests.ts';

@@ -4,7 +4,7 @@ import type { Reading } from '../readings/reading.ts';
 import { diagnosisWords } from '../words/en/diagnosis.ts';
 import type { ReadingReport, RepairOption, Verdict } from './assessment.ts';
 import type { Belief } from './belief.ts';
-import type { Group } from './groups.ts';
+import { type Group, NAMED } from './groups.ts';
 import { HEALTHY, type Hypothesis, sentencesOf } from './hypothesis.ts';
 import type { Ranked } from './next-reading.ts';
 import type { Predictor } from './predictor.ts';
@@ -89,7 +89,7 @@ export function verdictOf(findings: Findings): Verdict | null {
     };
   }
   const together = groups
-    .filter((group) => group.repair !== HEALTHY && group.probability > 0.05)
+    .filter((group) => group.repair !== HEALTHY && group.probability > NAMED)
     .slice(0, 5);
   const leads = together.map(leadOf);
   return {

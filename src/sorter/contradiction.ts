@@ -1,5 +1,6 @@
 import { partTitle } from '../circuit/names.ts';
-import { believe, learnedBy, type Weighed } from '../diagnosis/belief.ts';
+import { believe, learnedBy } from '../diagnosis/belief.ts';
+import type { Weighed } from '../diagnosis/hypothesis.ts';
 import { askText, observe, seenText } from '../readings/index.ts';
 import type { Reading } from '../readings/reading.ts';
 import { probesText } from '../readings/words.ts';
