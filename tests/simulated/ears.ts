@@ -39,7 +39,7 @@ export function readListen(
 
 function judge(intended: Circuit, bench: Bench, setting: Setting, dice: Dice): Heard {
   const { circuit, edits } = bench;
-  const { sleeve } = outputOf(circuit);
+  const { tip, sleeve } = outputOf(circuit);
   const loose = edits.filter((edit) => edit.op === 'intermittent');
   const scratched = edits
     .filter((edit) => edit.op === 'worn')
@@ -60,8 +60,10 @@ function judge(intended: Circuit, bench: Bench, setting: Setting, dice: Dice): H
   const metals = circuit.parts.filter(({ kind }) => kind === 'metal');
   const path = (from: string, to: string) => bench.ohms(setting, [from, to]);
   const floating = metals.filter(({ id }) => path(`${id}.metal`, sleeve) > 10_000);
-  // The sleeve joined to no coil at all, not by a capacitor either: the amplifier hears the room and nothing else.
-  const isCutOff = coils.every(({ id }) => path(`${id}.start`, sleeve) === Infinity);
+  // The sleeve joined to no coil at all, not by a capacitor either: the amplifier hears the room and nothing else. Joined to the tip
+  // it is a shorted input, and silent (common practice, no source).
+  const isCutOff =
+    path(tip, sleeve) > 10_000 && coils.every(({ id }) => path(`${id}.start`, sleeve) === Infinity);
   if (isCutOff && Math.max(real.low, real.high) < -20) return 'hum';
   // A worn track scratches while the knob is turned down, whatever is left to hear at its end.
   if (scratched && Math.max(up.low, up.high) > -40 && dice.chance(0.75)) return 'crackle';

@@ -214,6 +214,13 @@ describe('a simulated guitar', { timeout: 90_000 }, () => {
       share([{ op: 'bridge', a: 'jack.tip', b: 'jack.sleeve', ohms: ohms(0.5) }], 'silent'),
     ).toBeGreaterThan(0.8);
     expect(share([{ op: 'open', site: hot.id }], 'silent')).toBeGreaterThan(0.8);
+    // Also where the jack is joined to nothing else: its own two lugs on each other are a shorted input.
+    const sleeveLeads = single.leads.filter(({ from, to }) => [from, to].includes('jack.sleeve'));
+    const shortedAlone: Edit[] = [
+      ...[hot, ...sleeveLeads].map(({ id }): Edit => ({ op: 'open', site: id })),
+      { op: 'bridge', a: 'jack.tip', b: 'jack.sleeve', ohms: ohms(0.5) },
+    ];
+    expect(share(shortedAlone, 'silent')).toBeGreaterThan(0.8);
     const coils = single.parts.filter((part) => part.kind === 'coil').map(({ id }) => id);
     // Two coils against each other: the string's signal cancels, all but the coils' difference.
     const reversed: Edit = { op: 'exchange', lugs: [`${coils[0]}.start`, `${coils[0]}.finish`] };
