@@ -3,9 +3,10 @@ import type { Remedy } from '../faults/fault.ts';
 import type { Reading } from '../readings/reading.ts';
 import { diagnosisWords } from '../words/en/diagnosis.ts';
 import type { ReadingReport, RepairOption, Verdict } from './assessment.ts';
-import type { Belief } from './belief.ts';
+import { type Belief, scoredBy } from './belief.ts';
 import { type Group, NAMED } from './groups.ts';
 import { HEALTHY, type Hypothesis, sentencesOf } from './hypothesis.ts';
+import { logLikelihood } from './likelihood.ts';
 import type { Ranked } from './next-reading.ts';
 import type { Predictor } from './predictor.ts';
 import { ruledOutBy, scoresOf } from './rivals.ts';
@@ -33,6 +34,11 @@ const SLIPPED = -6;
  * the closing check goes through it in better order.
  */
 const LIKELY_SOUND = 0.75;
+/**
+ * What was measured must itself speak for the repair against a guitar as intended, ten to one: what is heard is easily misheard, in several
+ * positions alike, and is no ground to take an iron to a guitar.
+ */
+const MEASURED = Math.log(10);
 
 interface Findings {
   readonly predictor: Predictor;
@@ -52,9 +58,7 @@ export function verdictOf(findings: Findings): Verdict | null {
   const ahead =
     first.probability >= SURE && first.probability >= AHEAD * (second?.probability ?? 0);
   const worth = Math.max(0, ...ranked.map((one) => one.bits));
-  const figures = readings.filter(
-    ({ seen }) => seen.kind !== 'listen' && seen.kind !== 'touch' && seen.kind !== 'hum',
-  ).length;
+  const figures = readings.filter(isMeasured).length;
   if (belief.somethingElse > OUTSIDE && (figures >= ENOUGH || worth <= NOTHING_TO_LEARN))
     return outside(findings);
   const isSound =
@@ -66,6 +70,8 @@ export function verdictOf(findings: Findings): Verdict | null {
   if (first.repair === HEALTHY) return nothingFound(findings, first, ahead);
   const lead = leadOf(first);
   if (ahead && first.probability < CERTAIN && canMakeSure(ranked, lead.fault.remedy)) return null;
+  if (ahead && worth > NOTHING_TO_LEARN && measuredFor(findings, lead.hypothesis) < MEASURED)
+    return null;
   const { grounds, against } = groundsOf(findings, first);
   const common = {
     probability: probability(first.probability),
@@ -110,6 +116,18 @@ const canMakeSure = (ranked: readonly Ranked[], { replaces }: Remedy): boolean =
   ranked.some(
     ({ bits, seconds }) => bits >= WORTH_ASKING && (replaces === true || seconds <= QUICK),
   );
+
+/** Told by ears, before or beside any meter, it is not. */
+const isMeasured = ({ seen }: Reading): boolean =>
+  seen.kind !== 'listen' && seen.kind !== 'touch' && seen.kind !== 'hum';
+
+/** How much likelier all that was measured is with this fault than on a guitar as intended, as a natural logarithm. */
+function measuredFor({ predictor, belief, readings }: Findings, fault: Hypothesis): number {
+  const measured = readings.filter(isMeasured);
+  const score = (hypothesis: Hypothesis) =>
+    logLikelihood(scoredBy(predictor, hypothesis, measured), predictor.deviations(hypothesis));
+  return score(fault) - score(healthyIn(belief));
+}
 
 /** Whether some figure is so far off for a guitar as intended that only a slip explains it. */
 function hasOddFigure({ predictor, belief, readings }: Findings): boolean {
