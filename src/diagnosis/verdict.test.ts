@@ -75,11 +75,38 @@ describe('a verdict', () => {
 
   it('makes sure first where a reading is worth its trouble: a long one only before a part is replaced', () => {
     const shares = (lead: typeof coil, share: number) => [[lead, share] as const];
+    const cutOff = [bench.ohms('open', bench.at())];
     expect(verdict(shares(coil, 0.97), 0.2)).toBeNull();
     expect(verdict(shares(coil, 0.97), 0.2, undefined, 120)).toBeNull();
-    expect(verdict(shares(wire, 0.97), 0.2)).toBeNull();
-    expect(verdict(shares(wire, 0.97), 0.2, undefined, 120)?.kind).toBe('repair');
+    expect(verdict(shares(wire, 0.97), 0.2, cutOff)).toBeNull();
+    expect(verdict(shares(wire, 0.97), 0.2, cutOff, 120)?.kind).toBe('repair');
     expect(verdict(shares(coil, 0.995), 0.2)?.kind).toBe('repair');
+  });
+
+  it('is not given on what was heard alone while there is anything to measure that tells more', () => {
+    const plugged = { ...bench.at(), plug: 'in' as const };
+    const heard = bench.reading(
+      { kind: 'listen', setting: plugged },
+      { kind: 'listen', heard: 'thin' },
+    );
+    const elsewhere = bench.true(coil.edits, bench.at(), 'volume.1', 'jack.sleeve');
+    const sure = [[coil, 0.999] as const];
+    expect(verdict(sure, 0.02, [heard, elsewhere])).toBeNull();
+    expect(verdict(sure, 0.02, [heard, openAtJack])?.kind).toBe('repair');
+    expect(verdict(sure, 0, [heard, elsewhere])?.kind).toBe('repair');
+  });
+
+  it('is given on swings that are against each other, of which one alone says nothing', () => {
+    const turned = bench.hypothesis('coil-reversed:bridgeSlug');
+    const [screw, slug] = ['bridgeScrew', 'bridgeSlug'].map((coil) =>
+      bench.reading(
+        { kind: 'tap', coil, red: 'jack.tip', black: 'jack.sleeve', setting: bench.at() },
+        { kind: 'tap', swing: coil === 'bridgeSlug' ? 'plus' : 'minus' },
+      ),
+    ) as [Reading, Reading];
+    const sure = [[turned, 0.995] as const];
+    expect(verdict(sure, 0.02, [screw])).toBeNull();
+    expect(verdict(sure, 0.02, [screw, slug])?.kind).toBe('repair');
   });
 
   it('does not call a guitar likely sound on which a figure is off, and says what is off', () => {
