@@ -1,5 +1,5 @@
 import type { Locator, Page } from '@playwright/test';
-import { DrawingBoard } from './drawing-board.ts';
+import { draw } from './drawing-board.ts';
 import { button, onScreen } from './hunting.ts';
 import { expect, test } from './served-app.ts';
 
@@ -47,11 +47,7 @@ test('what is done on the drawing board is kept, also where the board is left at
   app,
   page,
 }) => {
-  await page.goto(`${app.address}#/new`);
-  await page.getByLabel(/one humbucker, one volume/i).check();
-  await button(page, 'Change the drawing').click();
-  await onScreen(page, 'editor');
-  const board = new DrawingBoard(page);
+  const board = await draw(page, app.address, /one humbucker, one volume/i);
   await board.add('Resistor');
   await board.add('Capacitor');
   await page.evaluate(() => {

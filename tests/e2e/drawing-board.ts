@@ -1,4 +1,5 @@
 import type { Locator, Page } from '@playwright/test';
+import { button, onScreen } from './hunting.ts';
 import { expect } from './served-app.ts';
 
 /** Where something stands once it moves no more, as a finger waits for a panel to close. */
@@ -69,4 +70,14 @@ export class DrawingBoard {
     await this.touch(to);
     await expect(this.page.locator('.announcer')).toHaveText(`Joined: ${from} to ${to}.`);
   }
+}
+
+/** A wiring from the list on the drawing board. */
+export async function draw(page: Page, address: string, wiring: RegExp): Promise<DrawingBoard> {
+  await page.goto(address);
+  await page.getByRole('link', { name: /something is wrong/i }).click();
+  await page.getByLabel(wiring).check();
+  await button(page, 'Change the drawing').click();
+  await onScreen(page, 'editor');
+  return new DrawingBoard(page);
 }

@@ -5,22 +5,12 @@ import { restingSetting } from '../../src/circuit/setting.ts';
 import { ohms } from '../../src/circuit/units.ts';
 import type { WiringDraft } from '../../src/notebook/draft.ts';
 import { exportJob, type Job } from '../../src/notebook/index.ts';
-import { boxAtRest, DrawingBoard } from './drawing-board.ts';
+import { boxAtRest, DrawingBoard, draw } from './drawing-board.ts';
 import { bringIn, button, lookAtFile, onScreen, overflow } from './hunting.ts';
 import { storedJob } from './player.ts';
 import { expect, test } from './served-app.ts';
 
 test.use({ actionTimeout: 20_000 });
-
-/** A wiring from the list on the drawing board. */
-async function draw(page: Page, address: string, wiring: RegExp): Promise<DrawingBoard> {
-  await page.goto(address);
-  await page.getByRole('link', { name: /something is wrong/i }).click();
-  await page.getByLabel(wiring).check();
-  await button(page, 'Change the drawing').click();
-  await onScreen(page, 'editor');
-  return new DrawingBoard(page);
-}
 
 /** The only draft, as the browser's database holds it. */
 const storedDraft = (page: Page): Promise<WiringDraft> =>

@@ -1,11 +1,26 @@
 import type { Page } from '@playwright/test';
-import { DrawingBoard } from './drawing-board.ts';
+import { draw } from './drawing-board.ts';
 import { button, onScreen, readCautions, startHunt, type } from './hunting.ts';
 import { storedJob } from './player.ts';
 import { expect, test } from './served-app.ts';
 
 // Requests that a service worker makes cannot be held from here.
 test.use({ serviceWorkers: 'block' });
+
+/** A file of this name comes only once it is let through. */
+async function held(page: Page, name: RegExp) {
+  let letThrough = () => {};
+  const free = new Promise<void>((resolve) => {
+    letThrough = resolve;
+  });
+  await page.route(name, async (route) => {
+    await free;
+    await route.continue();
+  });
+  return { asked: page.waitForRequest(name), letThrough: () => letThrough() };
+}
+
+const SUMS = /expression-math/;
 
 test('a screen whose code comes just after it was asked for is shown', async ({ app, page }) => {
   // Preact runs effects after the next frame, or after 35 ms where none comes: here that takes long enough for the code to come first.
@@ -16,49 +31,21 @@ test('a screen whose code comes just after it was asked for is shown', async ({ 
     window.setTimeout = ((then: () => void, after?: number) =>
       wait(then, after === 35 ? long : after)) as typeof window.setTimeout;
   });
-  let letThrough = () => {};
-  const held = new Promise<void>((resolve) => {
-    letThrough = resolve;
-  });
-  await page.route(/import-job/, async (route) => {
-    await held;
-    await route.continue();
-  });
-  const asked = page.waitForRequest(/import-job/);
+  const code = await held(page, /import-job/);
   await page.goto(app.address);
-  await asked;
+  await code.asked;
   await page.getByRole('link', { name: /bring in a job/i }).click();
   await expect(page.getByRole('heading', { name: 'One moment …' })).toBeVisible();
-  letThrough();
+  code.letThrough();
   await expect(page.getByLabel('From a file')).toBeVisible();
 });
-
-/** What works sums out comes only once it is let through. */
-async function holdSums(page: Page) {
-  let letThrough = () => {};
-  const held = new Promise<void>((resolve) => {
-    letThrough = resolve;
-  });
-  await page.route(/expression-math/, async (route) => {
-    await held;
-    await route.continue();
-  });
-  return {
-    asked: page.waitForRequest(/expression-math/),
-    letThrough: () => letThrough(),
-  };
-}
 
 test('a sum that takes a while on the drawing board takes back nothing that is done meanwhile', async ({
   app,
   page,
 }) => {
-  const sums = await holdSums(page);
-  await page.goto(`${app.address}#/new`);
-  await page.getByLabel(/one humbucker, one volume/i).check();
-  await button(page, 'Change the drawing').click();
-  await onScreen(page, 'editor');
-  const board = new DrawingBoard(page);
+  const sums = await held(page, SUMS);
+  const board = await draw(page, app.address, /one humbucker, one volume/i);
   await board.touchPart('volume');
   await page.getByLabel('Printed').fill('2x220k in series');
   await page.getByLabel('Name', { exact: true }).fill('loud');
@@ -79,7 +66,7 @@ test('the value that stands in the field is made the intended one, also where it
   app,
   page,
 }) => {
-  const sums = await holdSums(page);
+  const sums = await held(page, SUMS);
   await page.goto(app.address);
   await startHunt(page, {
     wiring: /^one single coil, one volume and one tone/i,

@@ -7,6 +7,7 @@ import { tryingWords } from '../../words/en/trials.ts';
 import { figure } from '../../words/figures.ts';
 import { ChartKey, ResponseChart } from '../drawings/response-chart.tsx';
 import type { Say } from '../hunt-actor.ts';
+import { useOnce } from '../once.ts';
 import { announce } from '../pieces/announce.tsx';
 import { Screen } from '../pieces/screen.tsx';
 import { go, hrefOf } from '../route.ts';
@@ -95,7 +96,7 @@ export function TrialScreen({ strip, job, say }: TrialProps) {
       changes && <ChangedReadings before={circuit} after={made} changes={changes} />,
     [circuit, made, changes],
   );
-  const keep = async () => {
+  const keep = useOnce(async () => {
     // Made of what stands in the fields now: what was made of it before may be of a value that was typed over.
     const result = await triedCircuit(circuit, subject, tried);
     if ('faults' in result) return setFaults(result.faults);
@@ -104,7 +105,7 @@ export function TrialScreen({ strip, job, say }: TrialProps) {
     say({ type: 'CORRECT', circuit: result.circuit, meter: job.meter });
     announce(tryingWords().thisIsTheIntendedWiringNow);
     go({ at: 'job', id: job.id, view: 'record' });
-  };
+  });
 
   return (
     <Screen
