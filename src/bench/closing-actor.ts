@@ -3,6 +3,7 @@ import { useEffect, useMemo } from 'preact/hooks';
 import { createActor, fromPromise, type SnapshotFrom } from 'xstate';
 import { type ClosingEvent, closingMachine, type Work } from '../flows/index.ts';
 import type { Job } from '../notebook/job.ts';
+import { show, useDrawn } from './answered.ts';
 import { type Ports, usePorts } from './ports.ts';
 
 export type ClosingSnapshot = SnapshotFrom<ReturnType<typeof closingMachine>>;
@@ -22,6 +23,7 @@ export function useClosing(job: Job): ClosingCheck {
   const ports = usePorts();
   const check = useMemo(() => startClosing(job, ports), [job, ports]);
   useEffect(() => () => check.stop(), [check]);
+  useDrawn(check.snapshot.value);
   return check;
 }
 
@@ -37,9 +39,7 @@ function startClosing(job: Job, ports: Ports): ClosingCheck & { stop(): void } {
   });
   const actor = createActor(machine, { input: { work: job } });
   const snapshot = signal(actor.getSnapshot());
-  actor.subscribe((next) => {
-    snapshot.value = next;
-  });
+  actor.subscribe((next) => show(snapshot, next));
   actor.start();
   snapshot.value = actor.getSnapshot();
   const unwatch = ports.notebook.watch(({ id, what }) => {

@@ -10,7 +10,7 @@ import {
 } from '../flows/index.ts';
 import type { Job } from '../notebook/job.ts';
 import type { Reading } from '../readings/reading.ts';
-import { markAnswered } from './answered.ts';
+import { markAnswered, show } from './answered.ts';
 import { earlyStanding } from './early-standing.ts';
 import { nextTask } from './next-task.ts';
 import { type Ports, usePorts } from './ports.ts';
@@ -85,6 +85,8 @@ const ANSWERS: ReadonlySet<Said['type']> = new Set([
   'CANNOT_REACH',
   'OPENED',
   'ON',
+  'UNDO',
+  'PUT_BACK',
 ]);
 const WORKING = ['saving', 'placing', 'standing', 'assessing', 'expecting', 'onward'] as const;
 const isWorking = (snapshot: HuntSnapshot) => WORKING.some((state) => snapshot.matches(state));
@@ -131,21 +133,21 @@ async function startHunt(
   const shownReadings = () => snapshot.value.context.work.readings.length;
   let calm = false;
   let holding: ReturnType<typeof setTimeout> | undefined;
-  const show = () => {
+  const showNow = () => {
     clearTimeout(holding);
     const next = actor.getSnapshot();
-    // The screen that was answered stands until the next one is drawn, which takes the mark away.
-    if (calm) markAnswered(next !== snapshot.value);
+    // It stood there while it was worked out, and is drawn anew or not at all.
+    if (holding !== undefined) markAnswered(next !== snapshot.value);
     [calm, holding] = [false, undefined];
-    snapshot.value = next;
+    show(snapshot, next);
     // Taking a guitar apart takes minutes, in which it is worked out what to read inside.
     if (next.matches('opening'))
       ports.engine.foresee(toldOf({ ...next.context.work, access: 'open' }));
   };
   actor.subscribe((next) => {
-    if (!calm || !isWorking(next)) show();
+    if (!calm || !isWorking(next)) showNow();
     else if (holding === undefined) {
-      holding = setTimeout(show, UNSEEN);
+      holding = setTimeout(showNow, UNSEEN);
       markAnswered(true);
     }
   });

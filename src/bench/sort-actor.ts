@@ -4,6 +4,7 @@ import { createActor, fromPromise, type SnapshotFrom } from 'xstate';
 import { type SortEvent, sortMachine } from '../flows/sort.ts';
 import type { SortWork } from '../flows/sort-work.ts';
 import type { PickupSheet } from '../notebook/index.ts';
+import { show, useDrawn } from './answered.ts';
 import { type Ports, usePorts } from './ports.ts';
 
 export type SortSnapshot = SnapshotFrom<ReturnType<typeof sortMachine>>;
@@ -23,6 +24,7 @@ export function useSort(sheet: PickupSheet): SortRoom {
   const ports = usePorts();
   const room = useMemo(() => startSort(sheet, ports), [sheet, ports]);
   useEffect(() => () => room.stop(), [room]);
+  useDrawn(room.snapshot.value);
   return room;
 }
 
@@ -40,9 +42,7 @@ function startSort(sheet: PickupSheet, ports: Ports): SortRoom & { stop(): void 
   });
   const actor = createActor(machine, { input: { work: sheet } });
   const snapshot = signal(actor.getSnapshot());
-  actor.subscribe((next) => {
-    snapshot.value = next;
-  });
+  actor.subscribe((next) => show(snapshot, next));
   actor.start();
   const unwatch = ports.notebook.watch(({ id, what }) => {
     if (id !== sheet.id || what !== 'written') return;

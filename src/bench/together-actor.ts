@@ -3,6 +3,7 @@ import { useEffect, useMemo } from 'preact/hooks';
 import { createActor, fromPromise, type SnapshotFrom } from 'xstate';
 import { type TogetherEvent, type TogetherWork, togetherMachine } from '../flows/together.ts';
 import type { TogetherSheet } from '../notebook/index.ts';
+import { show, useDrawn } from './answered.ts';
 import { type Ports, usePorts } from './ports.ts';
 
 type DistributiveOmit<T, K extends PropertyKey> = T extends unknown ? Omit<T, K> : never;
@@ -24,6 +25,7 @@ export function useTogether(sheet: TogetherSheet): TogetherRoom {
   const ports = usePorts();
   const room = useMemo(() => start(sheet, ports), [sheet, ports]);
   useEffect(() => () => room.stop(), [room]);
+  useDrawn(room.snapshot.value);
   return room;
 }
 
@@ -39,9 +41,7 @@ function start(sheet: TogetherSheet, ports: Ports): TogetherRoom & { stop(): voi
   });
   const actor = createActor(machine, { input: { work: sheet } });
   const snapshot = signal(actor.getSnapshot());
-  actor.subscribe((next) => {
-    snapshot.value = next;
-  });
+  actor.subscribe((next) => show(snapshot, next));
   actor.start();
   snapshot.value = actor.getSnapshot();
   const present = () => asSheet(snapshot.value.context.work);

@@ -24,7 +24,7 @@ export async function readCautions(page: Page): Promise<void> {
 
 /** Waits for one of these screens and tells which it is. */
 export async function onScreen(page: Page, ...names: string[]): Promise<string> {
-  // One that was answered may stand a moment longer, and takes nothing more.
+  // One that was answered stands until the next one is drawn, and takes nothing more.
   const screen = page.locator(
     names.map((name) => `[data-screen=${name}]:not([aria-busy=true])`).join(','),
   );

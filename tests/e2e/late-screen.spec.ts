@@ -110,4 +110,12 @@ test('a screen that was answered says so until the next one is drawn', async ({ 
   );
   expect(seen.busy).toBeGreaterThan(0);
   expect(seen.again).toBe(0);
+  // Before anything else is drawn: what looks for the next screen would find the old one.
+  const saysSo = await button(page, 'Undo').evaluate((undo: HTMLElement) => {
+    undo.click();
+    return document.querySelector('[data-screen]')?.getAttribute('aria-busy');
+  });
+  expect(saysSo).toBe('true');
+  await onScreen(page, 'asking');
+  expect((await storedJob(page)).readings).toHaveLength(0);
 });

@@ -6,8 +6,12 @@ import type { Ask, Seen } from '../../src/readings/reading.ts';
 import type { SimulatedGuitar } from '../simulated/index.ts';
 import { button, onScreen, type } from './hunting.ts';
 
-/** The newest job, as the browser's database holds it: nothing is asked of the app. */
-export function storedJob(page: Page): Promise<Job> {
+/** The newest job, as the browser's database holds it once no screen is being answered: nothing is asked of the app. */
+export async function storedJob(page: Page): Promise<Job> {
+  await page
+    .locator('[data-screen]:not([data-screen=waiting], [aria-busy=true])')
+    .first()
+    .waitFor();
   return page.evaluate(
     () =>
       new Promise<Job>((resolve, reject) => {

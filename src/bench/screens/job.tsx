@@ -1,10 +1,10 @@
-import { useEffect, useLayoutEffect, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { restingSetting } from '../../circuit/setting.ts';
 import { copiedJob } from '../../notebook/begun-job.ts';
 import type { Job } from '../../notebook/job.ts';
 import type { Ask } from '../../readings/reading.ts';
 import { deskWords } from '../../words/en/desk.ts';
-import { markAnswered } from '../answered.ts';
+import { useDrawn } from '../answered.ts';
 import { type Hunt, useHunt } from '../hunt-actor.ts';
 import { Screen } from '../pieces/screen.tsx';
 import { Strip } from '../pieces/strip.tsx';
@@ -87,7 +87,7 @@ function OpenJob(props: OpenJobProps) {
 function StandingJob({ job, hunt, view, onRewritten }: OpenJobProps & { readonly hunt: Hunt }) {
   const { notebook, newId, now } = usePorts();
   const snapshot = hunt.snapshot.value;
-  useLayoutEffect(() => markAnswered(false), [snapshot]);
+  useDrawn(snapshot);
   const present = hunt.job();
   const strip = <Strip job={present} snapshot={snapshot} say={hunt.say} />;
   const { assessment } = snapshot.context;
