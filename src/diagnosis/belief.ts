@@ -9,7 +9,7 @@ import { Learned } from './levels.ts';
 import { levelsOf, logAnything, type Scored } from './likelihood.ts';
 import { isListed, pairsOf } from './pairs.ts';
 import type { Predictor } from './predictor.ts';
-import { sharesOf } from './repeats.ts';
+import { isDoneAnew, sharesOf } from './repeats.ts';
 import { ended, type Rests } from './rests.ts';
 import { Scorer } from './scorer.ts';
 
@@ -37,11 +37,9 @@ export function distinct(readings: readonly Reading[]): readonly Reading[] {
   const kept: Reading[] = [];
   for (const reading of readings) {
     const key = askKey(reading.ask);
-    const { kind } = reading.ask;
-    const same =
-      kind === 'flex' || kind === 'tap'
-        ? -1
-        : kept.findIndex((other) => askKey(other.ask) === key && agrees(other, reading));
+    const same = isDoneAnew(reading.ask)
+      ? -1
+      : kept.findIndex((other) => askKey(other.ask) === key && agrees(other, reading));
     if (same < 0) kept.push(reading);
   }
   return kept;

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { startingWirings } from '../circuit/catalog/index.ts';
 import { checkSetting } from '../circuit/check.ts';
+import { EVERYWHERE } from '../circuit/edit.ts';
 import { layoutOf, nodeAt } from '../circuit/netlist.ts';
 import { reachOf } from '../circuit/reach.ts';
 import { askKey } from './ask-key.ts';
@@ -19,6 +20,17 @@ describe.each(wirings)('the readings offered for %s', (_id, circuit) => {
   it('are each offered once', () => {
     const keys = open.map(askKey);
     expect(keys.filter((key, at) => keys.indexOf(key) !== at)).toEqual([]);
+  });
+
+  it('move the wires with a probe behind each capacitor, where no ohms come from the jack', () => {
+    const behind = open.flatMap((ask) =>
+      ask.kind === 'flex' && ask.site === EVERYWHERE ? [ask.red, ask.black] : [],
+    );
+    for (const part of circuit.parts.filter(({ kind }) => kind === 'capacitor')) {
+      const legs = circuit.leads.filter(({ from }) => from.startsWith(`${part.id}.`));
+      // One that a selector leaves alone in this setting is behind nothing.
+      expect(legs.some(({ id }) => behind.includes(`${id}@to`))).toBe(true);
+    }
   });
 
   it('stand on points a probe can reach, in settings that are there', () => {

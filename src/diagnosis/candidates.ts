@@ -1,6 +1,7 @@
 import type { Setting } from '../circuit/circuit.ts';
 import { EVERYWHERE, type NodeName } from '../circuit/edit.ts';
 import { type Layout, nodeAt } from '../circuit/netlist.ts';
+import { kindOf } from '../circuit/parts/index.ts';
 import { contacts } from '../circuit/parts/switch.ts';
 import { type Reach, reachOf } from '../circuit/reach.ts';
 import { potsOf, switchSettings, withKnob } from '../circuit/setting.ts';
@@ -176,7 +177,10 @@ function inside(layout: Layout, settings: readonly Setting[]): readonly Ask[] {
   return asks;
 }
 
-/** Wires moved part by part first, then one by one, with the probes where the signal comes out and on the strings' ground. */
+/**
+ * Wires moved part by part first, then one by one, with the probes where the signal comes out and on the strings' ground. All are moved
+ * at once also with a probe on either side of each capacitor, through which no ohms come from the jack, and on each piece of metal.
+ */
 function flexes(layout: Layout, settings: readonly Setting[]): readonly Ask[] {
   const { tip, sleeve } = jackOf(layout);
   const strings = layout.circuit.parts.find(
@@ -189,7 +193,25 @@ function flexes(layout: Layout, settings: readonly Setting[]): readonly Ask[] {
       .map((part) => part.id),
     ...layout.circuit.leads.filter((lead) => lead.kind !== 'leg').map((lead) => lead.id),
   ];
-  return moved.flatMap((site): Ask[] => [
+  const [rest] = settings as [Setting];
+  const { dc } = new View(layout, rest, []);
+  const far = layout.circuit.parts.flatMap((part): (readonly [NodeName, NodeName])[] => {
+    if (part.kind === 'capacitor')
+      return layout.circuit.leads
+        .filter(({ kind, from }) => kind === 'leg' && from.startsWith(`${part.id}.`))
+        .map(({ id }): NodeName => `${id}@to`)
+        .flatMap((leg) => [[tip, leg] as const, [leg, sleeve] as const]);
+    return kindOf(part)
+      .lugs(part)
+      .filter((lug) => ['metal', 'case', 'frame'].includes(lug) && part.id !== strings?.id)
+      .map((lug) => [`${part.id}.${lug}` as NodeName, sleeve] as const);
+  });
+  const all = far
+    .filter(([red, black]) =>
+      Number.isFinite(dc.resistance(nodeAt(layout, red), nodeAt(layout, black))),
+    )
+    .map(([red, black]): Ask => ({ kind: 'flex', site: EVERYWHERE, red, black, setting: rest }));
+  const nearby = moved.flatMap((site): Ask[] => [
     ...settings.map((setting): Ask => ({ kind: 'flex', site, red: tip, black: sleeve, setting })),
     ...(strings
       ? [
@@ -203,4 +225,5 @@ function flexes(layout: Layout, settings: readonly Setting[]): readonly Ask[] {
         ]
       : []),
   ]);
+  return [...nearby, ...all];
 }

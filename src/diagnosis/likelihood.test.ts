@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { ohms } from '../circuit/units.ts';
+import { ROOMS } from '../readings/hearing.ts';
 import type { Observation, Prediction } from '../readings/prediction.ts';
+import { meanOf } from '../readings/rooms.ts';
 import { logAnything, logLikelihood } from './likelihood.ts';
 
 const none = Float64Array.from([0.1, 0]);
@@ -144,5 +146,30 @@ describe('something else', () => {
     );
     const endless = Math.exp(logAnything([{ predictions: [], observations: [over] }], () => 1));
     expect(18 * figure + endless).toBeCloseTo(1, 12);
+  });
+});
+
+describe('what is heard in one room', () => {
+  /** Heard in a third of the rooms, and hardly in the others. */
+  const rooms = ROOMS.map((_, at) =>
+    at % 3 === 0 ? { hum: 0.9, normal: 0.1 } : { hum: 0.1, normal: 0.9 },
+  );
+  const sound: Prediction = { type: 'choice', chances: meanOf(rooms), rooms };
+  const word = (name: string): Observation => ({ type: 'choice', word: name });
+
+  it('comes with the chance of its words, once', () => {
+    expect(Math.exp(score([sound, word('hum')]))).toBeCloseTo((0.9 + 0.1 + 0.1) / 3, 12);
+  });
+
+  it('goes together: hum in five positions is little more than hum in one', () => {
+    const five = score(...Array.from({ length: 5 }, () => [sound, word('hum')] as const));
+    // By hand: a third of the rooms hum in each position with 0.9, the others with 0.1.
+    expect(Math.exp(five)).toBeCloseTo((0.9 ** 5 + 2 * 0.1 ** 5) / 3, 12);
+    expect(five).toBeGreaterThan(5 * score([sound, word('hum')]) + 3);
+  });
+
+  it('does not go together: hum in one position and none in the other tells against it', () => {
+    const both = score([sound, word('hum')], [sound, word('normal')]);
+    expect(both).toBeLessThan(score([sound, word('hum')]) + score([sound, word('normal')]));
   });
 });

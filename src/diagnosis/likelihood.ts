@@ -1,3 +1,4 @@
+import { ROOMS } from '../readings/hearing.ts';
 import type { Observation, Prediction } from '../readings/prediction.ts';
 import { logSum } from './gauss.ts';
 import { FINGER_RANGE, FINGERS, type Levels, logLevels } from './levels.ts';
@@ -49,6 +50,7 @@ export function logLikelihood(scored: readonly Scored[], deviations: Float64Arra
   let total = logLevels(levelsOf(scored, deviations));
   const beeps = THRESHOLDS.map(() => 0);
   const signs = { tap: [0, 0], pole: [0, 0] };
+  const rooms = ROOMS.map(() => 0);
   for (const { predictions, observations, share = 1 } of scored)
     predictions.forEach((prediction, at) => {
       const seen = observations[at];
@@ -60,6 +62,12 @@ export function logLikelihood(scored: readonly Scored[], deviations: Float64Arra
             Math.log(prediction.ohms < threshold === seen.beeps ? 1 - MISHEARD : MISHEARD);
         });
       else if (prediction.type === 'choice' && seen.type === 'choice') {
+        if (prediction.rooms) {
+          prediction.rooms.forEach((chances, room) => {
+            rooms[room] = (rooms[room] as number) + share * Math.log(chances[seen.word] ?? 1e-6);
+          });
+          return;
+        }
         const chance = share * Math.log(prediction.chances[seen.word] ?? 1e-6);
         if (prediction.latent && prediction.mirrored) {
           const pair = signs[prediction.latent];
@@ -69,6 +77,7 @@ export function logLikelihood(scored: readonly Scored[], deviations: Float64Arra
       } else total += logMixed(prediction, seen);
     });
   total += logSum(beeps) - Math.log(THRESHOLDS.length);
+  total += logSum(rooms) - Math.log(ROOMS.length);
   total += logSum(signs.tap) + logSum(signs.pole) - 2 * Math.LN2;
   return total;
 }

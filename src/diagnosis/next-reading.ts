@@ -9,6 +9,7 @@ import type { Group } from './groups.ts';
 import type { Weighed } from './hypothesis.ts';
 import type { Learned } from './levels.ts';
 import type { Foretold, Predictor } from './predictor.ts';
+import { isDoneAnew } from './repeats.ts';
 import type { Rests } from './rests.ts';
 import { perEffort, type Rule } from './rule.ts';
 import { entropyOf, expectedEntropy, type Foreseen } from './worth.ts';
@@ -274,7 +275,7 @@ export function openAsks(
   for (const { ask, seen } of readings) {
     const key = askKey(ask);
     const times = (often.get(key) ?? 0) + 1;
-    const again = seen.kind === 'tap' || (seen.kind === 'flex' && seen.how === 'steady');
+    const again = isDoneAnew(ask) && !(seen.kind === 'flex' && seen.how === 'jumps');
     if (!again || times >= AT_MOST) done.add(key);
     else often.set(key, times);
   }

@@ -8,6 +8,14 @@ const UNPAIRED = new Set(['strays', 'elsewhere']);
 /** Faults of which pairs are made. */
 const PARTNERS = 160;
 
+/** A fault shows in a reading that it explains so much better than a sound guitar does, nats; and plainly, where nearly nothing else would. */
+const SHOWS = 1.5;
+const PLAINLY = 3;
+const showing =
+  (base: readonly number[], by: number) =>
+  ({ apart }: Pick<Partner, 'apart'>): boolean =>
+    apart.some((value, at) => value > (base[at] as number) + by);
+
 /** A single fault, and how well it explains each reading by itself. */
 interface Partner {
   readonly hypothesis: Hypothesis;
@@ -33,7 +41,7 @@ function partnersOf(
       score: scores[hypothesis.index] as number,
       apart: apartOf(scorer, hypothesis, count),
     }))
-    .filter(({ apart: own }) => own.some((value, at) => value > (base[at] as number) + 1.5))
+    .filter(showing(base, SHOWS))
     .sort((x, y) => falling(x.score, y.score) || x.hypothesis.index - y.hypothesis.index);
 }
 
@@ -99,7 +107,7 @@ const GRANTED = 2;
 /** Pairs that come out so much below the best explanation known, in nats, are dropped. */
 const BELOW = 6;
 
-/** The same for a fault that shows in no reading by itself: how many of the best partners it is put beside, and how many such faults, each in one size. */
+/** The same for a fault that shows plainly in no reading by itself: how many of the best partners it is put beside, and how many such faults, each in one size. */
 const HIDING = 30;
 const HIDDEN = 100;
 
@@ -118,8 +126,8 @@ export interface Pairs {
    * Pairs that show together what neither shows alone: two paths in parallel, each cut, or one fault that hides another. A reading
    * that neither explains is first taken for explained; then the pair's own guitar is solved for those readings, the one most taken for
    * granted first, until the pair is out of the running against `rival`, the best explanation known, with each reading by itself.
-   * Faults that show in no reading by themselves, as a broken wire behind a switch that another fault has led elsewhere, are put
-   * beside those that explain most.
+   * Faults that show plainly in no reading by themselves, as a broken wire behind a switch that another fault has led elsewhere, are
+   * put beside those that explain most.
    */
   joint(rival: Hypothesis): Rests<readonly Hypothesis[]>;
   /** Those of a list that are not out of the running against `rival`, with each reading by itself: the one hardest to explain first. */
@@ -156,15 +164,20 @@ export function pairsOf(
     worst: Math.min(0, ...apartOf(scorer, lead, count)),
     joint: (rival) => {
       const few = partners.slice(0, MORE_PARTNERS);
-      const shown = new Set(partners.map(({ hypothesis }) => hypothesis));
       const healthy = apartOf(scorer, singles[0] as Hypothesis, count);
+      const isPlain = showing(healthy, PLAINLY);
+      const apart = new Map(partners.map((one) => [one.hypothesis, one.apart]));
       const hidden = singles
         .slice(1)
-        .filter((one) => isListed(one) && !shown.has(one))
-        .sort((x, y) => falling(x.logPrior, y.logPrior) || x.index - y.index)
-        .filter(isFirstOfFault((one) => one))
-        .slice(0, HIDDEN)
-        .map((hypothesis): Partner => ({ hypothesis, apart: healthy }));
+        .filter(isListed)
+        .map((hypothesis) => ({ hypothesis, apart: apart.get(hypothesis) ?? healthy }))
+        .filter((one) => !isPlain(one))
+        .sort(
+          ({ hypothesis: x }, { hypothesis: y }) =>
+            falling(x.logPrior, y.logPrior) || x.index - y.index,
+        )
+        .filter(isFirstOfFault(({ hypothesis }) => hypothesis))
+        .slice(0, HIDDEN);
       return jointOf(scorer, few, hidden, best, singles.length, knownOf(rival));
     },
     inTheRunning: (list, rival) => inTheRunning(scorer, best, list, knownOf(rival)),
@@ -198,7 +211,11 @@ function* jointOf(
         .map((y): Ranked => ({ x, y, rank: rank + y.hypothesis.logPrior })),
     );
   const found: Hypothesis[] = [];
+  const met = new Set<number>();
   for (const one of [...rankedPairs(partners, worth, MORE_PAIRS), ...hiding]) {
+    const { index } = both(one, count);
+    if (met.has(index)) continue;
+    met.add(index);
     const joined = stillIn(scorer, granted, one, count, known);
     if (joined) found.push(joined);
     yield;

@@ -1,6 +1,10 @@
 import { settingKey } from '../circuit/setting.ts';
 import type { Ask, Reading } from '../readings/reading.ts';
 
+/** What is moved or pulled off once more is done anew, and what was seen before may be seen otherwise. */
+export const isDoneAnew = ({ kind }: Pick<Ask, 'kind'>): boolean =>
+  kind === 'flex' || kind === 'tap';
+
 /** Equal for measurements of the same difference in hum, whichever of the two settings was the first. Null for every other reading. */
 const sameHum = (ask: Ask): string | null =>
   ask.kind === 'hum' ? [settingKey(ask.setting), settingKey(ask.against)].sort().join(' ') : null;

@@ -46,7 +46,15 @@ const decibels = (...levels: readonly number[]) => levels.map((level) => 10 ** (
  * allows about as much). From memory, worked out to +-10 dB.
  */
 export const MAGNETIC = decibels(-48, -38, -28);
-export const ELECTRIC = decibels(38, 48, 58);
+const ELECTRIC = decibels(38, 48, 58);
+export interface Room {
+  readonly magnetic: number;
+  readonly electric: number;
+}
+/** Every room there may be, equally likely. Which it is is not known, but all that is heard of one guitar is heard in it. */
+export const ROOMS: readonly Room[] = MAGNETIC.flatMap((magnetic) =>
+  ELECTRIC.map((electric) => ({ magnetic, electric })),
+);
 /** Played at home at some 80 dB, the room's 35 dB lie 45 below: hum under that troubles nobody. */
 export const HUM_FLOOR = 10 ** -4.5;
 /** Who listens for hum turns up until it is heard; what is left then is the hiss of the coil, 10 kohm over 20 kHz: 2 microvolt (Johnson noise), 84 dB down. */

@@ -3,8 +3,9 @@ import type { Layout } from '../circuit/netlist.ts';
 import { called } from '../words/called.ts';
 import { readingWords } from '../words/en/readings.ts';
 import { fixed } from '../words/figures.ts';
-import { ELECTRIC, MAGNETIC, rise } from './hearing.ts';
+import { MAGNETIC, ROOMS, rise } from './hearing.ts';
 import type { ReadingKind } from './kind.ts';
+import { meanOf } from './rooms.ts';
 import { humAt } from './sound.ts';
 import type { View } from './view.ts';
 
@@ -26,11 +27,6 @@ const STRANGE = 0.05;
 /** What the amplifier hums by itself and the room is never without, in the powers of `MAGNETIC`'s middle (estimates of ours). */
 const ALONE = [-30, -20, -10].map((level) => 10 ** (level / 10) * (MAGNETIC[1] as number));
 
-/** Any strength of one field with any of the other, over any floor; only their ratios matter. */
-const ROOMS = MAGNETIC.flatMap((magnetic) =>
-  ELECTRIC.flatMap((electric) => ALONE.map((alone) => ({ magnetic, electric, alone }))),
-);
-
 /** Chance that a quantity about `mean` lies below `edge`: a logistic step of the standard deviation. */
 const below = (edge: number, mean: number): number =>
   1 / (1 + Math.exp((-(edge - mean) * Math.PI) / (SPREAD * Math.sqrt(3))));
@@ -45,24 +41,22 @@ const wordOf = (decibels: number): string =>
 export const humReading: ReadingKind<'hum'> = {
   predict(view, ask) {
     const [here, there] = [handOn(view), handOn(view.in(ask.against))];
-    const chances = new Map(WORDS.map((word) => [word, STRANGE / WORDS.length]));
-    for (const { magnetic, electric, alone } of ROOMS) {
-      const power = (hum: ReturnType<typeof handOn>) =>
-        magnetic * hum.magnetic + electric * hum.electric + alone;
-      const mean = rise(power(here), power(there));
-      for (const word of WORDS) {
-        const low = word === -LAST ? 0 : below(word - STEP / 2, mean);
-        const high = word === LAST ? 1 : below(word + STEP / 2, mean);
-        const share = ((1 - STRANGE) * (high - low)) / ROOMS.length;
-        chances.set(word, (chances.get(word) as number) + share);
+    const rooms = ROOMS.map(({ magnetic, electric }) => {
+      const chances = new Map(WORDS.map((word) => [word, STRANGE / WORDS.length]));
+      for (const alone of ALONE) {
+        const power = (hum: ReturnType<typeof handOn>) =>
+          magnetic * hum.magnetic + electric * hum.electric + alone;
+        const mean = rise(power(here), power(there));
+        for (const word of WORDS) {
+          const low = word === -LAST ? 0 : below(word - STEP / 2, mean);
+          const high = word === LAST ? 1 : below(word + STEP / 2, mean);
+          const share = ((1 - STRANGE) * (high - low)) / ALONE.length;
+          chances.set(word, (chances.get(word) as number) + share);
+        }
       }
-    }
-    return [
-      {
-        type: 'choice',
-        chances: Object.fromEntries([...chances].map(([word, chance]) => [`${word}`, chance])),
-      },
-    ];
+      return Object.fromEntries([...chances].map(([word, chance]) => [`${word}`, chance]));
+    });
+    return [{ type: 'choice', chances: meanOf(rooms), rooms }];
   },
   like: (guitar, ask) => `${guitar.in(ask.setting).whole}|${guitar.in(ask.against).whole}`,
   observe: (seen) => [{ type: 'choice', word: wordOf(seen.decibels) }],

@@ -2,8 +2,9 @@ import type { Edit } from '../circuit/edit.ts';
 import { type Layout, layoutOf } from '../circuit/netlist.ts';
 import { settingKey, switchSettings, withKnob } from '../circuit/setting.ts';
 import { readingWords } from '../words/en/readings.ts';
-import { type Change, ELECTRIC, HUM_FLOOR, heardAs, MAGNETIC, rise } from './hearing.ts';
+import { type Change, HUM_FLOOR, heardAs, ROOMS, type Room, rise } from './hearing.ts';
 import type { ReadingKind } from './kind.ts';
+import { meanOf } from './rooms.ts';
 import { type Sound, soundOf } from './sound.ts';
 import { View } from './view.ts';
 
@@ -65,11 +66,10 @@ export const listenReading: ReadingKind<'listen'> = {
     const weak = (1 - silent) * heardAs('remembered', -rise(now.level, healthy.level));
     const thin = (1 - silent) * heardAs('remembered', balance);
     const dull = (1 - silent) * heardAs('remembered', -balance);
-    const hum = humOf(now, healthy, usualHum(view.layout));
     const scratch = scratchOf(view);
     const crackle = Math.max(scratch, crackleOf(view, now));
     // How often a word is said for what is there, and for something else: common practice, no source.
-    const weights: Record<Word, number> = {
+    const weightsAt = (hum: number): Record<Word, number> => ({
       normal:
         0.02 +
         Math.max(
@@ -83,14 +83,14 @@ export const listenReading: ReadingKind<'listen'> = {
       dull: 0.015 + 0.9 * dull,
       hum: 0.02 + 0.9 * hum,
       crackle: 0.01 + crackle,
-    };
-    const sum = WORDS.reduce((total, word) => total + weights[word], 0);
-    return [
-      {
-        type: 'choice',
-        chances: Object.fromEntries(WORDS.map((word) => [word, weights[word] / sum])),
-      },
-    ];
+    });
+    const usual = usualHum(view.layout);
+    const rooms = ROOMS.map((room) => {
+      const weights = weightsAt(humIn(room, now, healthy, usual));
+      const sum = WORDS.reduce((total, word) => total + weights[word], 0);
+      return Object.fromEntries(WORDS.map((word) => [word, weights[word] / sum]));
+    });
+    return [{ type: 'choice', chances: meanOf(rooms), rooms }];
   },
   like: (guitar, ask) =>
     guitar.edits.some(({ op }) => op === 'intermittent')
@@ -141,22 +141,16 @@ function crackleOf(view: View, now: Sound): number {
 }
 
 /**
- * Chance that hum is what strikes the ear, the mean over rooms: that of magnetic fields against what some position of this guitar has anyway, that
- * of electric ones against the healthy guitar.
+ * Chance that hum is what strikes the ear in this room: that of magnetic fields against what some position of this guitar has anyway, that of
+ * electric ones against the healthy guitar.
  */
-function humOf(now: Sound, healthy: Sound, usual: number): number {
-  const louder = (field: typeof MAGNETIC, change: Change) =>
-    field.reduce(
-      (sum, strength) =>
-        sum +
-        heardAs(
-          'remembered',
-          rise(strength * change.now + HUM_FLOOR, strength * change.before + HUM_FLOOR),
-        ) /
-          field.length,
-      0,
+function humIn(room: Room, now: Sound, healthy: Sound, usual: number): number {
+  const louder = (strength: number, change: Change) =>
+    heardAs(
+      'remembered',
+      rise(strength * change.now + HUM_FLOOR, strength * change.before + HUM_FLOOR),
     );
-  const magnetic = louder(MAGNETIC, { now: now.magnetic, before: usual });
-  const electric = louder(ELECTRIC, { now: now.electric, before: healthy.electric });
+  const magnetic = louder(room.magnetic, { now: now.magnetic, before: usual });
+  const electric = louder(room.electric, { now: now.electric, before: healthy.electric });
   return 1 - (1 - magnetic) * (1 - electric);
 }

@@ -23,6 +23,8 @@ export type Prediction =
       /** The chances if the whole guitar starts from the other sign of `latent`, where that sign is unknown but shared by all such readings. */
       readonly mirrored?: Readonly<Record<string, number>>;
       readonly latent?: 'tap' | 'pole';
+      /** The chances in each room of `ROOMS`, of which `chances` is the mean: all that is heard is heard in one room. */
+      readonly rooms?: readonly Readonly<Record<string, number>>[];
     };
 
 /** What was seen, in the same terms. */

@@ -1,4 +1,5 @@
 import { type Layout, nodeAt } from '../circuit/netlist.ts';
+import { kindOf } from '../circuit/parts/index.ts';
 import type { Load } from '../solver/index.ts';
 import { jackOf } from './points.ts';
 
@@ -15,6 +16,9 @@ const COVER_TO_COIL = 20e-12;
 const PLATE_TO_COIL = 5e-12;
 /** What a cover leaves of the first two. */
 const THROUGH_COVER = 0.1;
+/** The same to a bare lug with its wire, a tenth of a coil's end: an open position hums at full volume, and less under a hand. */
+const BODY_TO_LUG = 0.1e-12;
+const ROOM_TO_LUG = 0.002e-12;
 const ROOM_TO_METAL = 0.1e-12;
 const ROOM_TO_COIL = 0.02e-12;
 const BODY_TO_METAL = 3e-12;
@@ -82,7 +86,25 @@ function madeFor(layout: Layout, touched: string | null): Strays {
       if (pickup?.plate) air(nodeAt(layout, `${pickup.plate}.metal`), node, PLATE_TO_COIL);
     }
   }
+  for (const lug of bareLugs(layout)) {
+    const node = nodeAt(layout, lug);
+    room(node, ROOM_TO_LUG);
+    air(body, node, BODY_TO_LUG);
+  }
   return { loads, fromRoom, more: 1 };
+}
+
+/** Lugs of the cavity that a lead is soldered to; the others are left out, because nothing that they catch comes to the jack. */
+function bareLugs(layout: Layout): readonly string[] {
+  const metal = new Set(metalLugs(layout));
+  return layout.circuit.parts
+    .filter(({ kind }) => kind === 'pot' || kind === 'switch' || kind === 'jack')
+    .flatMap((part) =>
+      kindOf(part)
+        .lugs(part)
+        .map((lug) => `${part.id}.${lug}`),
+    )
+    .filter((lug) => !metal.has(lug) && layout.jointsAt.has(lug));
 }
 
 /** Everything metal that should be grounded. */

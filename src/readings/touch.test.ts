@@ -26,6 +26,10 @@ describe('touching', () => {
       touched('strings.metal', [{ op: 'resist', site: 'stringGround@to', ohms: ohms(300) }]),
     ).toBe('down');
   });
+  // An open position hums more than a pickup does, and less under a hand: common practice, no source.
+  it('grounded strings takes hum away where nothing is joined to the output, too', () => {
+    expect(touched('strings.metal', [{ op: 'open', site: 'bridgeHot' }])).toBe('down');
+  });
   it('the plate is told from the strings: only one of them has lost its ground', () => {
     const torn: readonly Edit[] = [{ op: 'open', site: 'stringGround' }];
     expect(touched('controlPlate.metal', torn)).toBe('down');

@@ -1,7 +1,8 @@
 import { lugTitle } from '../circuit/names.ts';
 import { readingWords } from '../words/en/readings.ts';
-import { ELECTRIC, HISS, heardAs, rise } from './hearing.ts';
+import { HISS, heardAs, ROOMS, rise } from './hearing.ts';
 import type { ReadingKind } from './kind.ts';
+import { meanOf } from './rooms.ts';
 import { electricHum } from './sound.ts';
 
 /** One answer in twenty is not what was heard (common practice, no source). */
@@ -15,25 +16,15 @@ const CONFUSED = 0.05;
 export const touchReading: ReadingKind<'touch'> = {
   predict(view, ask) {
     const [before, now] = [electricHum(view, null), electricHum(view, ask.metal)];
-    let [up, down] = [0, 0];
-    for (const room of ELECTRIC) {
-      const change = rise(room * now + HISS, room * before + HISS);
-      up += heardAs('compared', change) / ELECTRIC.length;
-      down += heardAs('compared', -change) / ELECTRIC.length;
-    }
-    const all = { up, same: Math.max(0, 1 - up - down), down };
-    const mixed = (chance: number) => (1 - CONFUSED) * chance + CONFUSED / 3;
-    const sum = all.up + all.same + all.down;
-    return [
-      {
-        type: 'choice',
-        chances: {
-          up: mixed(all.up / sum),
-          same: mixed(all.same / sum),
-          down: mixed(all.down / sum),
-        },
-      },
-    ];
+    const rooms = ROOMS.map(({ electric }) => {
+      const change = rise(electric * now + HISS, electric * before + HISS);
+      const [up, down] = [heardAs('compared', change), heardAs('compared', -change)];
+      const same = Math.max(0, 1 - up - down);
+      const mixed = (chance: number) =>
+        ((1 - CONFUSED) * chance) / (up + same + down) + CONFUSED / 3;
+      return { up: mixed(up), same: mixed(same), down: mixed(down) };
+    });
+    return [{ type: 'choice', chances: meanOf(rooms), rooms }];
   },
   like: (guitar, ask) => guitar.in(ask.setting).whole,
   observe: (seen) => [{ type: 'choice', word: seen.hum }],
