@@ -35,7 +35,7 @@ it('is not asked of a closed job', async () => {
   expect(one.context.question).toMatchObject({ purpose: 'hunt' });
 });
 
-it('waits for nothing while an act is being stored: that act is kept', async () => {
+it('waits while an act is being stored, and is asked then: both are kept', async () => {
   let stored: (() => void) | undefined;
   const one = await hunt(ready, {
     save: () =>
@@ -47,4 +47,5 @@ it('waits for nothing while an act is being stored: that act is kept', async () 
   stored?.();
   await settle();
   expect(one.saved[0]?.readings).toHaveLength(1);
+  expect(one.context.question).toMatchObject({ purpose: 'own', ask: inside });
 });

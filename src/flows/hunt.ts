@@ -53,6 +53,7 @@ export const huntMachine = once(() =>
           { guard: 'isClosed', target: 'closed' },
           { guard: 'nothingToldYet', target: 'symptom' },
           { guard: 'cautionsUnread', target: 'cautions' },
+          { guard: 'ownAskWaits', target: 'assessing', actions: 'forgetNewest' },
           { guard: 'newestIsNotShown', target: 'standing' },
           { target: 'assessing' },
         ],

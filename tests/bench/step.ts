@@ -36,9 +36,16 @@ const GUITARS: readonly { readonly wiring: RegExp; readonly fault: Edit }[] = [
   },
 ];
 
+/** From one screen to the next, milliseconds by the clock. */
+interface Step {
+  readonly from: string;
+  readonly to: string;
+  readonly ms: number;
+}
+
 interface Waits {
   /** From an entry to what it changed, and from there to the next prompt. */
-  readonly steps: readonly number[];
+  readonly steps: readonly Step[];
   /** From the cautions read to the first prompt of a wiring never seen. */
   readonly first: readonly number[];
   /** From the question to the engine's answer as the page gets it, after each entry. */
@@ -58,9 +65,9 @@ export async function run() {
   return {
     stepMsP50: rounded(percentile(times, 0.5)),
     stepMsP95: rounded(percentile(times, 0.95)),
-    stepAt4xMsP50: rounded(percentile(byHand.steps, 0.5)),
-    stepAt4xMsP95: rounded(percentile(byHand.steps, 0.95)),
-    hurriedStepAt4xMsP95: rounded(percentile(hurried.steps, 0.95)),
+    stepAt4xMsP50: rounded(percentile(msOf(byHand), 0.5)),
+    stepAt4xMsP95: rounded(percentile(msOf(byHand), 0.95)),
+    hurriedStepAt4xMsP95: rounded(percentile(msOf(hurried), 0.95)),
     firstPromptAt4xMs: rounded(Math.max(...byHand.first)),
     foreseenShare: rounded(inNode.filter(({ foreseen }) => foreseen).length / inNode.length),
     longestTaskMs: rounded(Math.max(0, ...byHand.tasks)),
@@ -71,13 +78,16 @@ export async function run() {
       hunts: GUITARS.length,
       readings: byHand.answers.length,
       answerMs: byHand.answers.map((ms) => rounded(ms)),
-      stepMs: byHand.steps.map((ms) => rounded(ms)),
-      hurriedStepMs: hurried.steps.map((ms) => rounded(ms)),
+      steps: byHand.steps.map(told),
+      hurriedSteps: hurried.steps.map(told),
       tasksAbove50: byHand.tasks.length,
       tasksMs: byHand.tasks.map((ms) => rounded(ms)),
     },
   };
 }
+
+const msOf = ({ steps }: Waits): readonly number[] => steps.map(({ ms }) => ms);
+const told = ({ from, to, ms }: Step): string => `${from} to ${to}: ${rounded(ms)}`;
 
 interface Measured extends Waits {
   readonly tasks: readonly number[];
@@ -128,7 +138,11 @@ async function hunt({ wiring, fault }: (typeof GUITARS)[number], pace: Pace): Pr
 
 /** Notes when the engine was asked and when it answered; runs in the page before anything else. */
 function watchWorker(): void {
-  const waits = { steps: [] as number[], first: [] as number[], answers: [] as number[] };
+  const waits: { steps: Step[]; first: number[]; answers: number[] } = {
+    steps: [],
+    first: [],
+    answers: [],
+  };
   Object.assign(window, { waits, entered: 0 });
   const asked = new Map<number, number>();
   const post = Worker.prototype.postMessage;
@@ -149,7 +163,7 @@ function watchWorker(): void {
 const watchPrompts = (page: Page) =>
   page.evaluate(() => {
     const seen = window as unknown as {
-      waits: { steps: number[]; first: number[] };
+      waits: { steps: Step[]; first: number[] };
       entered: number;
     };
     let pressed = { at: 0, what: '' };
@@ -167,10 +181,12 @@ const watchPrompts = (page: Page) =>
     // The next prompt is there once another title has the focus.
     addEventListener('focusin', ({ target }) => {
       if ((target as Element).tagName !== 'H1' || pressed.at === 0) return;
-      if (document.querySelector('[data-screen=waiting]')) return;
+      const to = (target as Element).closest<HTMLElement>('[data-screen]')?.dataset['screen'] ?? '';
+      if (to === 'waiting') return;
       const wait = performance.now() - pressed.at;
       if (pressed.what === 'cautions') seen.waits.first.push(wait);
-      else if (['asking', 'changed'].includes(pressed.what)) seen.waits.steps.push(wait);
+      else if (['asking', 'changed'].includes(pressed.what))
+        seen.waits.steps.push({ from: pressed.what, to, ms: wait });
       pressed = { at: 0, what: '' };
       seen.entered = 0;
     });
