@@ -156,6 +156,7 @@ function* restOf(
 /** Why what was done already is asked once more; empty for what is not. */
 function onceMore({ kind }: Ask): string {
   if (kind === 'flex') return diagnosisWords().onceMoreALooseJointMayHold;
+  if (kind === 'turn') return diagnosisWords().onceMoreAWornTrackJumpsAgain;
   return kind === 'tap' ? diagnosisWords().onceMoreASwingIsEasilyMisjudged : '';
 }
 

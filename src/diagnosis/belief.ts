@@ -31,13 +31,13 @@ export interface Belief {
 
 /**
  * Readings ready to be scored: a repeat that agrees counts once, as it would share a slip of the first. A wire moved again is moved anew,
- * and steel pulled off again swings the figure anew.
+ * steel pulled off again swings the figure anew, and a knob that scratched is turned anew.
  */
 export function distinct(readings: readonly Reading[]): readonly Reading[] {
   const kept: Reading[] = [];
   for (const reading of readings) {
     const key = askKey(reading.ask);
-    const same = isDoneAnew(reading.ask)
+    const same = isDoneAnew(reading)
       ? -1
       : kept.findIndex((other) => askKey(other.ask) === key && agrees(other, reading));
     if (same < 0) kept.push(reading);

@@ -77,6 +77,33 @@ describe('a swing', () => {
   });
 });
 
+describe('a knob that scratched', () => {
+  const turn: Ask = { ...ask, kind: 'turn', pot: 'volume' } as Ask;
+  const turned = (how: 'jumps' | 'smooth'): Reading => {
+    const expected = bench.predictor.predict(bench.singles[0]!, turn)[1];
+    const peak = expected?.type === 'level' ? expected.ohms : 0;
+    return bench.reading(turn, { kind: 'turn', how, peak } as Reading['seen']);
+  };
+  const worn = (...readings: readonly Reading[]) =>
+    assess(bench.evidence(readings)).suspects.find(({ repair }) => repair === 'pot:volume')
+      ?.probability ?? 0;
+
+  it('may be turned twice more, and each time counts; one that turned smoothly is done', () => {
+    const times = [turned('jumps'), turned('jumps'), turned('jumps')];
+    expect(distinct(times)).toHaveLength(3);
+    expect(openAsks([turn], times.slice(0, 2), [])).toHaveLength(1);
+    expect(openAsks([turn], times, [])).toHaveLength(0);
+    expect(openAsks([turn], [turned('smooth')], [])).toHaveLength(0);
+    expect(distinct([turned('smooth'), turned('smooth')])).toHaveLength(1);
+  });
+
+  it('is worn more surely once it scratched again, and hardly once it did not', () => {
+    const once = worn(turned('jumps'));
+    expect(worn(turned('jumps'), turned('jumps'))).toBeGreaterThan(once + 0.1);
+    expect(worn(turned('jumps'), turned('smooth'))).toBeLessThan(once / 2);
+  });
+});
+
 describe('what the ear tells of a loose joint', () => {
   it('leaves one that no sound goes through as likely as before', () => {
     const strings = bench.circuit.leads.find(({ from, to }) => /strings/.test(from + to))!.id;

@@ -1,12 +1,11 @@
-import type { Prediction } from '../readings/prediction.ts';
 import type { Ask, Reading } from '../readings/reading.ts';
 import { askKey } from './ask-key.ts';
-import { learnedBy, scoredBy } from './belief.ts';
+import { learnedBy } from './belief.ts';
 import { effortOf } from './effort.ts';
 import { agreement, clarity, hasSign, type SignAsk, secondSigns } from './first-sign.ts';
-import { logSum } from './gauss.ts';
 import type { Group } from './groups.ts';
 import type { Weighed } from './hypothesis.ts';
+import { mixed, type Signs, signsOf } from './known-signs.ts';
 import type { Learned } from './levels.ts';
 import type { Foretold, Predictor } from './predictor.ts';
 import { isDoneAnew } from './repeats.ts';
@@ -46,6 +45,11 @@ export function* rankReadings(
   const panel = panelOf(groups, PANEL);
   const entropy = entropyOf(massOf(panel, groups.length));
   if (entropy < 1e-6) return [];
+  const signs: Signs[] = [];
+  for (const { weighed } of panel) {
+    signs.push(signsOf(predictor, weighed, readings));
+    yield;
+  }
   const tapped = hasSign(readings, 'tap');
   const poled = hasSign(readings, 'pole');
   const scored = (
@@ -78,6 +82,10 @@ export function* rankReadings(
         ),
       )
       .reduce((x, y) => (y.score > x.score ? y : x), { ask, bits: 0, seconds: 0, score: 0 });
+  const beforeLearning = (ask: Ask, members: readonly Member[]): readonly Foreseen[] =>
+    ask.kind === 'tap' || ask.kind === 'pole'
+      ? signed(predictor, members, signs, ask)
+      : roughly(predictor, members, groups.length, ask);
   function* best(
     list: readonly Ask[],
     members: readonly Member[],
@@ -89,7 +97,7 @@ export function* rankReadings(
       ranked.push(
         needsSecond(ask)
           ? rankFirst(ask, members, before)
-          : rank(ask, roughly(predictor, members, groups.length, ask), before),
+          : rank(ask, beforeLearning(ask, members), before),
       );
       yield;
     }
@@ -105,7 +113,6 @@ export function* rankReadings(
     learned.push(learnedBy(predictor, weighed.hypothesis, readings));
     yield;
   }
-  const signs = panel.map(({ weighed }) => (tapped ? signOf(predictor, weighed, readings) : 1));
   const asLearned = (ask: Ask): readonly Foreseen[] => {
     const key = askKey(ask);
     return panel.map(({ weighed, group }, at): Foreseen => {
@@ -114,9 +121,8 @@ export function* rankReadings(
         weight: weighed.probability,
         group,
         parts: predictions.map((prediction) => {
-          if (prediction.type === 'choice' && prediction.mirrored)
-            return { prediction: mixed(prediction, signs[at] as number), shift: 0, variance: 0 };
-          if (prediction.type !== 'level') return { prediction, shift: 0, variance: 0 };
+          if (prediction.type !== 'level')
+            return { prediction: mixed(prediction, signs[at] as Signs), shift: 0, variance: 0 };
           const { shift, variance } = (learned[at] as Learned).along(prediction.slopes);
           return { prediction, shift, variance: variance + prediction.noise ** 2 };
         }),
@@ -225,46 +231,31 @@ function agreementOf(first: Foretold, second: Foretold): Foreseen['parts'] {
   return made;
 }
 
-/** Chance that this guitar starts from the sign the circuit states, given the taps so far. */
-function signOf(
+/** What is foretold of one more sign by each of the panel, from where the earlier ones say that its guitar starts. */
+function signed(
   predictor: Predictor,
-  { hypothesis }: Weighed,
-  readings: readonly Reading[],
-): number {
-  const logs = [0, 0];
-  for (const { predictions, observations } of scoredBy(predictor, hypothesis, readings))
-    predictions.forEach((prediction, at) => {
-      const seen = observations[at];
-      if (
-        prediction.type !== 'choice' ||
-        prediction.latent !== 'tap' ||
-        !prediction.mirrored ||
-        seen?.type !== 'choice'
-      )
-        return;
-      logs[0] = (logs[0] as number) + Math.log(prediction.chances[seen.word] ?? 1e-6);
-      logs[1] = (logs[1] as number) + Math.log(prediction.mirrored[seen.word] ?? 1e-6);
-    });
-  return Math.exp((logs[0] as number) - logSum(logs));
+  panel: readonly Member[],
+  signs: readonly Signs[],
+  ask: Ask,
+): readonly Foreseen[] {
+  const key = askKey(ask);
+  return panel.map(({ weighed: { hypothesis, probability }, group }, at) => ({
+    weight: probability,
+    group,
+    parts: predictor.foretell(hypothesis, ask, key).predictions.map((one) => ({
+      prediction: mixed(one, signs[at] as Signs),
+      shift: 0,
+      variance: 0,
+    })),
+  }));
 }
 
-function mixed(prediction: Extract<Prediction, { type: 'choice' }>, stated: number): Prediction {
-  const { chances, mirrored = chances } = prediction;
-  return {
-    type: 'choice',
-    chances: Object.fromEntries(
-      Object.keys(chances).map((word) => [
-        word,
-        stated * (chances[word] as number) + (1 - stated) * (mirrored[word] as number),
-      ]),
-    ),
-  };
-}
-
-/** How often the same is done under the same probes: a loose joint may hold once or twice, and a swing is easily misjudged. */
+/**
+ * How often the same is done under the same probes: a loose joint may hold once or twice, a swing is easily misjudged, and a probe
+ * that slips looks like a worn track. */
 const AT_MOST = 3;
 
-/** Asks that were answered or refused are not asked again, but for a movement that showed nothing, and for a swing. */
+/** Asks that were answered or refused are not asked again, but for a movement that showed nothing, a swing, and a knob that scratched. */
 export function openAsks(
   asks: readonly Ask[],
   readings: readonly Reading[],
@@ -272,10 +263,11 @@ export function openAsks(
 ): readonly Ask[] {
   const done = new Set(refused.map(askKey));
   const often = new Map<string, number>();
-  for (const { ask, seen } of readings) {
+  for (const reading of readings) {
+    const { ask, seen } = reading;
     const key = askKey(ask);
     const times = (often.get(key) ?? 0) + 1;
-    const again = isDoneAnew(ask) && !(seen.kind === 'flex' && seen.how === 'jumps');
+    const again = isDoneAnew(reading) && !(seen.kind === 'flex' && seen.how === 'jumps');
     if (!again || times >= AT_MOST) done.add(key);
     else often.set(key, times);
   }

@@ -1,9 +1,12 @@
 import { settingKey } from '../circuit/setting.ts';
 import type { Ask, Reading } from '../readings/reading.ts';
 
-/** What is moved or pulled off once more is done anew, and what was seen before may be seen otherwise. */
-export const isDoneAnew = ({ kind }: Pick<Ask, 'kind'>): boolean =>
-  kind === 'flex' || kind === 'tap';
+/**
+ * What is moved, pulled off or turned once more is done anew, and what was seen before may be seen otherwise. A knob that turned smoothly
+ * tells its track's highest figure once.
+ */
+export const isDoneAnew = ({ seen }: Pick<Reading, 'seen'>): boolean =>
+  seen.kind === 'flex' || seen.kind === 'tap' || (seen.kind === 'turn' && seen.how === 'jumps');
 
 /** Equal for measurements of the same difference in hum, whichever of the two settings was the first. Null for every other reading. */
 const sameHum = (ask: Ask): string | null =>

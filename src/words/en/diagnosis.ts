@@ -32,6 +32,8 @@ const diagnosis = {
   theReadingRepeatsOrItChanges: 'The reading repeats, or it changes and the hunt goes on.',
   itChecksOnceMoreThatAllIs: 'It checks once more that all is as intended.',
   onceMoreALooseJointMayHold: 'Once more: a loose joint may hold once or twice.',
+  onceMoreAWornTrackJumpsAgain:
+    'Once more: a worn track jumps again, a probe that slipped does not.',
   onceMoreASwingIsEasilyMisjudged: 'Once more: which way a figure swings is easily misjudged.',
   ohmsCannotShowWhichWayRound: 'Ohms cannot show which way round a coil is; the swing can.',
   itTellsATurnedMagnetFromExchanged: 'It tells a turned magnet from exchanged leads.',

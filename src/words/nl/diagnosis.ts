@@ -34,6 +34,8 @@ export const diagnosis: ReturnType<typeof English> = {
     'De meting herhaalt zich, of ze verandert en de zoektocht gaat door.',
   itChecksOnceMoreThatAllIs: 'Het controleert nog eens of alles is zoals bedoeld.',
   onceMoreALooseJointMayHold: 'Nog eens: een losse soldering houdt het soms een keer of twee.',
+  onceMoreAWornTrackJumpsAgain:
+    'Nog eens: een versleten baan springt weer, een meetpen die uitgleed niet.',
   onceMoreASwingIsEasilyMisjudged:
     'Nog eens: welke kant een cijfer op zwaait, is snel verkeerd gezien.',
   ohmsCannotShowWhichWayRound: 'Ohms laten niet zien hoe een spoel is aangesloten; de uitslag wel.',
