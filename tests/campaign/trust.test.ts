@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { calibrationNoise, figuresOf } from './figures.ts';
+import { byRule, calibrationNoise, figuresOf } from './figures.ts';
 import type { HuntResult } from './hunt.ts';
 import { calibrationPlot, readingsPlot } from './plots.ts';
 import { trustDocument, trustHeadline } from './trust.ts';
@@ -50,6 +50,20 @@ describe('the report of a campaign', () => {
     expect(text).toContain('| 99 % | 1 of 3 |');
     expect(text).toContain('No hunt ended wrong.');
     expect(text).toMatch(/counted as not right:\n\n.*`intermittent:x`/);
+  });
+
+  it('holds rules against each other on guitars that each of them hunted on', () => {
+    const shared = { seed: 5, wrongEntries: 0, fingers: 0, access: 'open' };
+    const all = (['ours', 'entropy', 'half'] as const).map((order) =>
+      result({ order, readings: 6 }),
+    );
+    const rules = byRule(all);
+    const text = trustDocument([
+      { figures: { ...figuresOf([result({})]), ...shared }, hunts: [result({ readings: 30 })] },
+      { figures: { ...figuresOf(all), ...shared, rules }, hunts: all },
+    ]);
+    expect(text).toContain('on the same 1 guitars');
+    expect(text).toContain('| ours | 100.0 % | 6.0 |');
   });
 
   // By hand: of two hunts stated at one half, half of the time both are right or both wrong: one hunt more or less than stated, of two.

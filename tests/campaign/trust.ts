@@ -110,6 +110,8 @@ interface Pool {
   readonly first: KeptCampaign['figures'];
   readonly figures: HuntFigures;
   readonly hunts: readonly HuntResult[];
+  /** Those of campaigns whose guitars were hunted by each rule. */
+  readonly byEachRule: readonly HuntResult[];
   readonly overOptimum?: Readonly<Record<string, OverOptimum>>;
 }
 
@@ -128,6 +130,7 @@ function pooled(kept: readonly KeptCampaign[]): readonly Pool[] {
       first: (list[0] as KeptCampaign).figures,
       figures: figuresOf(hunts),
       hunts,
+      byEachRule: list.flatMap((one) => (one.figures.rules ? one.hunts : [])),
       ...(overOptimum ? { overOptimum } : {}),
     };
   });
@@ -188,7 +191,7 @@ export function trustHeadline(kept: readonly KeptCampaign[]): string {
   return aligned([['what', 'figure'], ...rows]);
 }
 
-function campaign({ seeds, first, figures, hunts, overOptimum }: Pool): string {
+function campaign({ seeds, first, figures, hunts, byEachRule, overOptimum }: Pool): string {
   const ours = hunts.filter(({ order }) => order === 'ours');
   const rows = lines(first.wrongEntries > 0).flatMap(({ what, target, kinds, among, counts }) => {
     const own = ours.filter((one) => kinds.includes(one.kind) && (among?.(one) ?? true));
@@ -199,7 +202,10 @@ function campaign({ seeds, first, figures, hunts, overOptimum }: Pool): string {
       `| ${what} | ${target} | ${hits} of ${own.length} | ${percent(low)} to ${percent(high)} |`,
     ];
   });
-  const rules = Object.entries(byRule(hunts)).map(
+  const ruled = byEachRule.filter(
+    ({ kind, order }) => kind === 'single-by-prior' && order === 'ours',
+  );
+  const rules = Object.entries(byRule(byEachRule)).map(
     ([rule, { rightFirst, meanReadings, meanMinutes }]) =>
       `| ${rule} | ${percent(rightFirst)} | ${plain(meanReadings)} | ${plain(meanMinutes)} |`,
   );
@@ -224,7 +230,7 @@ ${
   rules.length < 3
     ? ''
     : `
-Rules for the next reading, on the same guitars (one fault by prior):
+Rules for the next reading, on the same ${ruled.length} guitars (one fault by prior):
 
 | rule | right first | mean readings | mean minutes of effort |
 |---|---|---|---|
