@@ -1,17 +1,10 @@
-import type { Circuit, LugRef } from '../circuit/circuit.ts';
-import type { Part } from '../circuit/parts/part.ts';
+import type { Circuit } from '../circuit/circuit.ts';
+import { metalOf } from '../circuit/metal.ts';
 import { checkWords } from '../words/en/checks.ts';
 import { joinedIn, type Network, type Stand } from './network.ts';
 import type { Stands } from './stands.ts';
 import type { Warning } from './warning.ts';
 import { capital, lugWords, standWords } from './words.ts';
-
-/** The lug of a part's metal, if it has any. */
-const metalOf = (part: Part): LugRef | null => {
-  if (part.kind === 'metal') return `${part.id}.metal`;
-  if (part.kind === 'pot') return `${part.id}.case`;
-  return part.kind === 'switch' && part.frame ? `${part.id}.frame` : null;
-};
 
 /** Metal that no wire or contact takes to the jack's sleeve, in every setting or in some. */
 export function ungroundedMetal(

@@ -1,7 +1,7 @@
 import type { Setting } from '../circuit/circuit.ts';
 import { EVERYWHERE, type NodeName } from '../circuit/edit.ts';
+import { metalOf } from '../circuit/metal.ts';
 import { type Layout, nodeAt } from '../circuit/netlist.ts';
-import { kindOf } from '../circuit/parts/index.ts';
 import { contacts } from '../circuit/parts/switch.ts';
 import { type Reach, reachOf } from '../circuit/reach.ts';
 import { potsOf, switchSettings, withKnob } from '../circuit/setting.ts';
@@ -201,10 +201,8 @@ function flexes(layout: Layout, settings: readonly Setting[]): readonly Ask[] {
         .filter(({ kind, from }) => kind === 'leg' && from.startsWith(`${part.id}.`))
         .map(({ id }): NodeName => `${id}@to`)
         .flatMap((leg) => [[tip, leg] as const, [leg, sleeve] as const]);
-    return kindOf(part)
-      .lugs(part)
-      .filter((lug) => ['metal', 'case', 'frame'].includes(lug) && part.id !== strings?.id)
-      .map((lug) => [`${part.id}.${lug}` as NodeName, sleeve] as const);
+    const metal = metalOf(part);
+    return metal === null || part === strings ? [] : [[metal, sleeve] as const];
   });
   const all = far
     .filter(([red, black]) =>
@@ -220,7 +218,7 @@ function flexes(layout: Layout, settings: readonly Setting[]): readonly Ask[] {
             site,
             red: `${strings.id}.metal`,
             black: sleeve,
-            setting: settings[0] as Setting,
+            setting: rest,
           } as const,
         ]
       : []),

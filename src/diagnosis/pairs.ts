@@ -213,11 +213,10 @@ function* jointOf(
   const found: Hypothesis[] = [];
   const met = new Set<number>();
   for (const one of [...rankedPairs(partners, worth, MORE_PAIRS), ...hiding]) {
-    const { index } = both(one, count);
-    if (met.has(index)) continue;
-    met.add(index);
-    const joined = stillIn(scorer, granted, one, count, known);
-    if (joined) found.push(joined);
+    const joined = both(one, count);
+    if (met.has(joined.index)) continue;
+    met.add(joined.index);
+    if (isStillIn(scorer, granted, one, joined, known)) found.push(joined);
     yield;
   }
   return found;
@@ -243,14 +242,14 @@ function* inTheRunning(
   return found;
 }
 
-/** The pair, unless it falls behind `known`, the best explanation, while the readings that neither of the two explains are solved for. */
-function stillIn(
+/** Whether the pair does not fall behind `known`, the best explanation, while the readings that neither of the two explains are solved for. */
+function isStillIn(
   scorer: Scorer,
   granted: readonly number[],
   one: Ranked,
-  count: number,
+  joined: Hypothesis,
   known: number,
-): Hypothesis | null {
+): boolean {
   const credit = granted
     .map((least, at) => ({
       at,
@@ -259,14 +258,13 @@ function stillIn(
     }))
     .filter(({ gap }) => gap > 0)
     .sort((x, y) => y.gap - x.gap);
-  if (credit.length === 0) return null;
-  const joined = both(one, count);
+  if (credit.length === 0) return false;
   let rank = joined.logPrior + one.rank - one.x.hypothesis.logPrior - one.y.hypothesis.logPrior;
   for (const [place, { at, least }] of credit.entries()) {
     rank += scorer.alone(joined, at) - least;
     // What is left may yet be explained better than was granted.
     const left = credit.length - 1 - place;
-    if (rank + left * GRANTED < known - BELOW) return null;
+    if (rank + left * GRANTED < known - BELOW) return false;
   }
-  return joined;
+  return true;
 }

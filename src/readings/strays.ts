@@ -1,3 +1,4 @@
+import { metalOf } from '../circuit/metal.ts';
 import { type Layout, nodeAt } from '../circuit/netlist.ts';
 import { kindOf } from '../circuit/parts/index.ts';
 import type { Load } from '../solver/index.ts';
@@ -109,8 +110,4 @@ function bareLugs(layout: Layout): readonly string[] {
 
 /** Everything metal that should be grounded. */
 const metalLugs = ({ circuit }: Layout): readonly string[] =>
-  circuit.parts.flatMap((part) => {
-    if (part.kind === 'metal') return [`${part.id}.metal`];
-    if (part.kind === 'pot') return [`${part.id}.case`];
-    return part.kind === 'switch' && part.frame ? [`${part.id}.frame`] : [];
-  });
+  circuit.parts.flatMap((part) => metalOf(part) ?? []);
