@@ -17,8 +17,6 @@ export interface TogetherRoom {
   readonly say: TogetherSay;
   /** The sheet as it stands, stored or not. */
   sheet(): TogetherSheet;
-  /** Stores what was told besides the readings. */
-  tell(more: Pick<TogetherSheet, 'meant'>): void;
 }
 
 export function useTogether(sheet: TogetherSheet): TogetherRoom {
@@ -44,12 +42,11 @@ function start(sheet: TogetherSheet, ports: Ports): TogetherRoom & { stop(): voi
   actor.subscribe((next) => show(snapshot, next));
   actor.start();
   snapshot.value = actor.getSnapshot();
-  const present = () => asSheet(snapshot.value.context.work);
   const unwatch = ports.notebook.watch(({ id, what }) => {
     if (id !== sheet.id || what !== 'written') return;
     sheets.read(id).then(
       (work) => {
-        if (work.format === 'lugwise-together') actor.send({ type: 'CHANGED', work });
+        if (work.format === 'lugwise-together') actor.send({ type: 'CHANGED_ELSEWHERE', work });
       },
       () => {
         // It is joined with the next act that is stored here.
@@ -59,14 +56,7 @@ function start(sheet: TogetherSheet, ports: Ports): TogetherRoom & { stop(): voi
   return {
     snapshot,
     say: (said) => actor.send({ ...said, at: ports.now() } as TogetherEvent),
-    sheet: present,
-    tell(more) {
-      const told: TogetherSheet = { ...present(), ...more, changedAt: ports.now() };
-      sheets.write(told).then(
-        (work) => actor.send({ type: 'CHANGED', work: work as TogetherSheet }),
-        () => actor.send({ type: 'CHANGED', work: told }),
-      );
-    },
+    sheet: () => asSheet(snapshot.value.context.work),
     stop: () => {
       unwatch();
       actor.stop();

@@ -3,7 +3,7 @@ import { checkOn } from './closing-conversation.ts';
 import { at, check, fromElsewhere } from './closing-setup.ts';
 import { checkEvidence, checkUnderWay } from './closing-work.ts';
 import { once } from './once.ts';
-import { keepFailure, storing } from './saving.ts';
+import { keepFailure, storing, unstored } from './saving.ts';
 import type { DoneCheck, Work } from './work.ts';
 
 export const closingMachine = once(() =>
@@ -105,15 +105,10 @@ export const closingMachine = once(() =>
           END: { target: 'saving', actions: { type: 'storeEnd', params: ({ event }) => event } },
         },
       },
-      saving: {
-        ...storing<Work>(),
-        // Storing joins what both tabs did, and gives it back.
-        on: { CHANGED_ELSEWHERE: {} },
-      },
+      saving: storing<Work>(),
       storageFailed: {
         on: {
-          CHANGED_ELSEWHERE: {},
-          RETRY: { target: 'saving', actions: 'forgetFailure' },
+          ...unstored.on,
           GO_ON_UNSAVED: { target: 'placing', actions: 'forgetFailure' },
         },
       },

@@ -1,12 +1,13 @@
 import { hunt } from './hunt-setup.ts';
-import { storing } from './saving.ts';
+import { storing, unstored } from './saving.ts';
 import type { Work } from './work.ts';
 
+const stored = storing<Work>();
+
 export const saving = hunt.createStateConfig({
-  ...storing<Work>(),
-  // Storing joins what both tabs did, and gives it back.
+  ...stored,
   on: {
-    CHANGED_ELSEWHERE: {},
+    ...stored.on,
     SAW: {},
     // Chosen meanwhile, as on the reading card: it is asked once this is stored.
     OWN_ASK: {
@@ -18,11 +19,9 @@ export const saving = hunt.createStateConfig({
 
 export const storageFailed = hunt.createStateConfig({
   on: {
-    // What is here is not stored: it is joined when it is.
-    CHANGED_ELSEWHERE: {},
+    ...unstored.on,
     OWN_ASK: {},
     SAW: {},
-    RETRY: { target: 'saving', actions: 'forgetFailure' },
     GO_ON_UNSAVED: { target: 'placing', actions: 'forgetFailure' },
   },
 });

@@ -5,7 +5,7 @@ import type { SortEvidence, Sorting, SortQuestion } from '../sorter/sort.ts';
 import type { Doubt } from './doubt.ts';
 import { sentenceOf, unprovided } from './failure.ts';
 import { once } from './once.ts';
-import { keepFailure, storing } from './saving.ts';
+import { keepFailure, storing, unstored } from './saving.ts';
 import { doubtOnTheMat } from './sort-doubt.ts';
 import {
   hasActs,
@@ -149,6 +149,7 @@ const sort = setup({
     }),
     wantSurer: assign({ beyond: 'surer' }),
     wantPoles: assign({ beyond: 'poles' }),
+    forgetFailure: assign({ failure: null }),
     keepFailure: assign((_, { error }: { error: unknown }) => ({ failure: sentenceOf(error) })),
   },
 });
@@ -271,7 +272,7 @@ export const sortMachine = once(() =>
         },
       },
       saving: storing<SortWork>(),
-      storageFailed: { on: { RETRY: 'saving' } },
+      storageFailed: unstored,
     },
   }),
 );

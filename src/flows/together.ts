@@ -1,10 +1,11 @@
 import { assign, fromPromise, setup } from 'xstate';
+import type { Circuit } from '../circuit/circuit.ts';
 import type { CoilId } from '../circuit/seen-pickup.ts';
 import type { SeenOf } from '../readings/reading.ts';
 import { type CoilAsk, nextCoilAsk, type Playing } from '../sorter/together.ts';
 import { sentenceOf } from './failure.ts';
 import { once } from './once.ts';
-import { storing } from './saving.ts';
+import { storing, unstored } from './saving.ts';
 
 /** What is kept of pickups that play together: what was told and seen, never what was concluded. */
 export interface TogetherWork {
@@ -23,6 +24,12 @@ export interface TogetherWork {
   readonly cautionsReadAt?: string;
   /** There is no compass: poles are not asked, and what hums stays open. */
   readonly noCompass?: boolean;
+  /** The wiring that they are meant for, and which of its pickups each of them is. */
+  readonly meant?: {
+    readonly circuit: Circuit;
+    /** Pickup of the circuit by id of the playing pickup. */
+    readonly places: Readonly<Record<string, string>>;
+  };
   readonly changedAt: string;
 }
 
@@ -61,7 +68,13 @@ export type TogetherEvent =
   /** What one pickup showed is dropped and asked again. */
   | { readonly type: 'ASK_AGAIN'; readonly pickup: string; readonly at: string }
   | { readonly type: 'RETRY' }
-  | { readonly type: 'CHANGED'; readonly work: TogetherWork };
+  /** The wiring that they are meant for. */
+  | {
+      readonly type: 'MEANT';
+      readonly meant: NonNullable<TogetherWork['meant']>;
+      readonly at: string;
+    }
+  | { readonly type: 'CHANGED_ELSEWHERE'; readonly work: TogetherWork };
 
 const acted = (work: TogetherWork): Partial<TogetherContext> => ({ work, takenBack: null });
 
@@ -108,6 +121,10 @@ const together = setup({
     keepCompass: assign(({ context }, { is, at }: { is: boolean; at: string }) =>
       acted({ ...context.work, noCompass: !is, changedAt: at }),
     ),
+    keepMeant: assign(
+      ({ context: { work } }, { meant, at }: Extract<TogetherEvent, { type: 'MEANT' }>) =>
+        acted({ ...work, meant, changedAt: at }),
+    ),
     dropPickup: assign(({ context }, { pickup, at }: { pickup: string; at: string }) =>
       acted({
         ...context.work,
@@ -118,6 +135,7 @@ const together = setup({
     putBack: assign(({ context }) => (context.takenBack ? acted(context.takenBack) : {})),
     /** What is stored may hold more than was sent: another tab works on the same sheet. */
     keepStored: assign((_, { work }: { work: TogetherWork }) => ({ work })),
+    forgetFailure: assign({ failure: null }),
     keepFailure: assign((_, { error }: { error: unknown }) => ({ failure: sentenceOf(error) })),
   },
 });
@@ -142,7 +160,8 @@ export const togetherMachine = once(() =>
         target: '.saving',
         actions: { type: 'dropPickup', params: ({ event }) => event },
       },
-      CHANGED: {
+      MEANT: { target: '.saving', actions: { type: 'keepMeant', params: ({ event }) => event } },
+      CHANGED_ELSEWHERE: {
         target: '.placing',
         actions: { type: 'keepStored', params: ({ event }) => ({ work: event.work }) },
       },
@@ -170,7 +189,7 @@ export const togetherMachine = once(() =>
       },
       known: {},
       saving: storing<TogetherWork>(),
-      storageFailed: { on: { RETRY: 'saving' } },
+      storageFailed: unstored,
     },
   }),
 );

@@ -65,7 +65,7 @@ function OpenTogether({ sheet }: { sheet: TogetherSheet }) {
         strip={strip}
         sheet={room.sheet()}
         heard={playingOf(context.work).map(heardOf)}
-        onMeant={(meant) => room.tell({ meant })}
+        onMeant={(meant) => say({ type: 'MEANT', meant })}
         onCompass={() => say({ type: 'COMPASS', is: true })}
         onAgain={(pickup) => say({ type: 'ASK_AGAIN', pickup })}
       />
