@@ -49,29 +49,43 @@ export async function playList(
   most = 200,
   onScreenOf: (taken: number) => Promise<void> = async () => undefined,
 ): Promise<'closing-passed' | 'closing-failed'> {
-  for (let taken = 0; taken < most; taken += 1) {
-    const screen = await onScreen(
-      page,
-      'closing-list',
-      'closing-asking',
-      'closing-halfway',
-      'closing-passed',
-      'closing-failed',
-    );
-    if (screen === 'closing-halfway') {
-      await button(page, 'Go on').click();
-      await onScreen(page, 'closing-asking');
-      continue;
-    }
+  for (let taken = 0; taken < most; ) {
+    const screen = await onScreen(page, ...LIST_SCREENS);
     if (screen === 'closing-passed' || screen === 'closing-failed') return screen;
-    if (screen === 'closing-list') {
-      await button(page, /^(Begin|Go on)$/).click();
-      await onScreen(page, 'closing-asking');
-    }
-    await onScreenOf(taken);
-    await answerOne(page, guitar, await asked(page, screen === 'closing-list'));
+    if ((await listStep(page, guitar, screen, () => onScreenOf(taken))) === 'answered') taken += 1;
   }
   throw new Error(`Not through after ${most} readings.`);
+}
+
+/** Where a list that is under way can stand. */
+export const LIST_SCREENS = [
+  'closing-list',
+  'closing-asking',
+  'closing-halfway',
+  'closing-passed',
+  'closing-failed',
+] as const;
+
+/** One step of a list that is neither passed nor failed: on past where one may stop, or one answer. */
+export async function listStep(
+  page: Page,
+  guitar: SimulatedGuitar,
+  screen: string,
+  onAsking: () => Promise<void> = async () => undefined,
+): Promise<'answered' | 'went on'> {
+  if (screen === 'closing-halfway') {
+    await button(page, 'Go on').click();
+    await onScreen(page, 'closing-asking');
+    return 'went on';
+  }
+  if (screen === 'closing-list') {
+    await button(page, /^(Begin|Go on)$/).click();
+    if ((await onScreen(page, 'closing-asking', 'closing-halfway')) === 'closing-halfway')
+      return 'went on';
+  }
+  await onAsking();
+  await answerOne(page, guitar, await asked(page, screen === 'closing-list'));
+  return 'answered';
 }
 
 /** Begins with the first line of one kind of reading. */

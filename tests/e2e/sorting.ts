@@ -8,6 +8,14 @@ import { button, onScreen, type } from './hunting.ts';
 export async function tellPickup(page: Page, on: IdealPickup): Promise<void> {
   await page.getByRole('link', { name: /which lead does what/i }).click();
   await onScreen(page, 'sort-telling');
+  await describePickup(page, on);
+  await onScreen(page, 'sort-cautions');
+  await button(page, 'It lies free on the mat').click();
+  await onScreen(page, 'sort-asking');
+}
+
+/** What is seen of the pickup, and Start. */
+export async function describePickup(page: Page, on: IdealPickup): Promise<void> {
   await page.getByLabel(`${on.seen.leads.length}`, { exact: true }).check();
   for (const [at, { colour, mark, what }] of on.seen.leads.entries()) {
     await page.getByLabel(`Colour of lead ${at + 1}`).fill(colour);
@@ -15,9 +23,6 @@ export async function tellPickup(page: Page, on: IdealPickup): Promise<void> {
     await page.getByLabel(`Lead ${at + 1} is`).selectOption(what);
   }
   await button(page, 'Start').click();
-  await onScreen(page, 'sort-cautions');
-  await button(page, 'It lies free on the mat').click();
-  await onScreen(page, 'sort-asking');
 }
 
 /** From the first screen to the last reading, answered as this pickup would. `seen` is called before each answer. */

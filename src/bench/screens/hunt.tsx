@@ -1,4 +1,5 @@
 import { huntWords } from '../../words/en/hunt.ts';
+import { dropHalfTold } from '../half-told.ts';
 import { useEar } from '../hearing/use-ear.ts';
 import type { Hunt } from '../hunt-actor.ts';
 import { Screen } from '../pieces/screen.tsx';
@@ -19,7 +20,7 @@ import { NothingLeft } from './nothing-left.tsx';
 import { Opening } from './opening.tsx';
 import { OwnReading } from './own-reading.tsx';
 import { Repairing } from './repairing.tsx';
-import { Symptom } from './symptom.tsx';
+import { heardPlace, Symptom } from './symptom.tsx';
 import { Verdict } from './verdict.tsx';
 
 /** The screen for where the hunt stands. */
@@ -42,13 +43,24 @@ export function HuntScreen({ hunt }: { hunt: Hunt }) {
   if (snapshot.matches('symptom'))
     return (
       <Symptom
+        id={job.id}
         strip={strip}
         circuit={work.circuit}
         say={say}
         {...(job.practice && { practice: job.practice })}
       />
     );
-  if (snapshot.matches('cautions')) return <Cautions strip={strip} say={say} />;
+  if (snapshot.matches('cautions'))
+    return (
+      <Cautions
+        strip={strip}
+        say={(said) => {
+          // What was heard is in the job by now, and stays there.
+          if (said.type === 'CAUTIONS_READ') dropHalfTold(heardPlace(job.id));
+          say(said);
+        }}
+      />
+    );
   if (snapshot.matches('opening') && question)
     return <Opening strip={strip} work={work} question={question} say={say} />;
   if (snapshot.matches({ asking: 'doubtful' }) && doubt)

@@ -1,31 +1,34 @@
 import { Fragment } from 'preact';
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { families, startingWirings } from '../../circuit/catalog/index.ts';
 import { type Change, compose } from '../../circuit/catalog/modifications/compose.ts';
 import { leftHandedPots } from '../../circuit/catalog/modifications/left-handed-pots.ts';
 import type { Circuit } from '../../circuit/circuit.ts';
-import type { Access } from '../../diagnosis/assessment.ts';
 import { begunJob } from '../../notebook/begun-job.ts';
 import { called } from '../../words/called.ts';
 import { deskWords } from '../../words/en/desk.ts';
 import { startDrawing } from '../editor/new-draft.ts';
 import { usualMeter } from '../entry/meter-fields.tsx';
-import {
-  carried,
-  type ValueFault,
-  type ValueRow,
-  valueRows,
-  withValues,
-} from '../entry/value-text.ts';
+import { carried, type ValueFault, valueRows, withValues } from '../entry/value-text.ts';
 import { ValuesFields } from '../entry/values-fields.tsx';
 import { useGrowing } from '../growing.ts';
 import { useOnce } from '../once.ts';
 import { announce } from '../pieces/announce.tsx';
+import { KeptNote } from '../pieces/kept-note.tsx';
 import { Screen } from '../pieces/screen.tsx';
 import { usePorts } from '../ports.ts';
 import { go, hrefOf, type JobView } from '../route.ts';
+import { useHalfTold } from '../use-half-told.ts';
 import { capital } from '../words.ts';
 import { Modifications } from './modifications.tsx';
+import {
+  mirroredBy,
+  rowsOn,
+  type ToldJob,
+  toldChanges,
+  toldJobShape,
+  wiringOf,
+} from './told-job.ts';
 
 /** Wirings that come together, below those that are above the fold. */
 const TOGETHER = 5;
@@ -36,25 +39,28 @@ const inOrder = families.flatMap((family) =>
 const PIECES = 1 + Math.ceil(inOrder.length / TOGETHER) + 1;
 const build = (wiring: string) => startingWirings.find(({ id }) => id === wiring)?.build();
 
-/** Every pot of the other hand; nothing on a guitar without pots. */
-const mirroredBy = (circuit: Circuit): readonly Change[] =>
-  leftHandedPots
-    .applies(circuit)
-    .map((place) => ({ modification: leftHandedPots, place, chosen: {} }));
+const nothing = (): ToldJob => ({
+  wiring: startingWirings[0]?.id ?? '',
+  title: '',
+  access: 'closed',
+  changes: [],
+  rows: null,
+});
 
 /** A job begins with the wiring that was intended; values can be set right now or later. */
 export function NewJob({ view = 'hunt' }: { view?: JobView }) {
   const ports = usePorts();
   const pieces = useGrowing(PIECES);
   const [unfolded, setUnfolded] = useState(false);
-  const [wiring, setWiring] = useState(startingWirings[0]?.id ?? '');
-  const [title, setTitle] = useState('');
-  const [access, setAccess] = useState<Access>('closed');
-  const [base, setBase] = useState(() => build(wiring));
-  const [changes, setChanges] = useState<readonly Change[]>([]);
-  const [circuit, setCircuit] = useState(base);
-  /** Null while nobody has touched one. */
-  const [rows, setRows] = useState<readonly ValueRow[] | null>(null);
+  const half = useHalfTold<ToldJob>('guitar', nothing, toldJobShape);
+  const { title, access, wiring } = half.told;
+  const tell = (more: Partial<ToldJob>) => half.tell({ ...half.told, ...more });
+  const told = JSON.stringify([wiring, half.told.changes]);
+  const { base, changes, circuit } = useMemo(
+    () => wiringOf(build(wiring), half.told.changes),
+    [told],
+  );
+  const rows = rowsOn(circuit, half.told.rows);
   const [faults, setFaults] = useState<readonly ValueFault[]>([]);
   const [failure, setFailure] = useState<string | null>(null);
 
@@ -64,20 +70,16 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
     const next = build(id);
     // Which hand it is for does not hang on the wiring.
     const kept = next && leftHanded ? mirroredBy(next) : [];
-    const changed = next && compose(next, kept).circuit;
-    setWiring(id);
-    setBase(next);
-    setChanges(kept);
-    setCircuit(changed);
-    setRows(null);
+    tell({ wiring: id, changes: toldChanges(kept), rows: null });
     setFaults([]);
   };
 
   const change = (from: Circuit, next: readonly Change[]) => {
     const changed = compose(from, next).circuit;
-    setChanges(next);
-    setCircuit(changed);
-    if (rows && circuit) setRows(carried(rows, valueRows(circuit), valueRows(changed)));
+    tell({
+      changes: toldChanges(next),
+      rows: rows && circuit ? carried(rows, valueRows(circuit), valueRows(changed)) : null,
+    });
   };
 
   const start = useOnce(async (view: JobView) => {
@@ -100,6 +102,7 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
     );
     try {
       await ports.notebook.write(job);
+      half.done();
       go({ at: 'job', id: job.id, view });
     } catch (error) {
       setFailure(error instanceof Error ? error.message : deskWords().theJobCouldNotBeStored);
@@ -119,6 +122,7 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
       access,
       ...(result && { circuit: result.circuit }),
     });
+    half.done();
   });
 
   return (
@@ -144,6 +148,7 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
           {failure}
         </p>
       )}
+      <KeptNote told={half} />
       {faults.length > 0 && (
         <p role="alert" class="sentence">
           {faults[0]?.sentence}
@@ -155,14 +160,16 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
           value={title}
           placeholder={deskWords().myGuitar}
           maxLength={80}
-          onInput={({ currentTarget }) => setTitle(currentTarget.value)}
+          onInput={({ currentTarget }) => tell({ title: currentTarget.value })}
         />
       </label>
       <label class="tick">
         <input
           type="checkbox"
           checked={access === 'open'}
-          onChange={({ currentTarget }) => setAccess(currentTarget.checked ? 'open' : 'closed')}
+          onChange={({ currentTarget }) =>
+            tell({ access: currentTarget.checked ? 'open' : 'closed' })
+          }
         />
         {deskWords().itIsOpenAlready}
       </label>
@@ -223,7 +230,11 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
             <summary>{deskWords().valuesOfItsParts}</summary>
             <p class="soft">{deskWords().usualValuesStandHereSetRight}</p>
             {unfolded && circuit && (
-              <ValuesFields rows={rows ?? valueRows(circuit)} faults={faults} onRows={setRows} />
+              <ValuesFields
+                rows={rows ?? valueRows(circuit)}
+                faults={faults}
+                onRows={(next) => tell({ rows: next })}
+              />
             )}
           </details>
         </>

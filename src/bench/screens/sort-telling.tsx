@@ -1,13 +1,16 @@
 import { useState } from 'preact/hooks';
-import { colourOf, type SeenLead } from '../../circuit/seen-pickup.ts';
+import { colourOf, type SeenLead, type SeenPickup } from '../../circuit/seen-pickup.ts';
 import { freshSort } from '../../flows/sort-work.ts';
 import { type PickupSheet, SHEET_VERSION } from '../../notebook/index.ts';
+import { list, object, oneOf, text } from '../../notebook/shape.ts';
 import { called } from '../../words/called.ts';
 import { matWords } from '../../words/en/mat.ts';
 import { useOnce } from '../once.ts';
+import { KeptNote } from '../pieces/kept-note.tsx';
 import { Screen } from '../pieces/screen.tsx';
 import { usePorts } from '../ports.ts';
 import { go, hrefOf } from '../route.ts';
+import { useHalfTold } from '../use-half-told.ts';
 import { colourTitle } from './pickup-names.ts';
 
 const kinds = [
@@ -31,14 +34,35 @@ const kinds = [
   },
 ] as const;
 
+interface Told extends SeenPickup {
+  readonly title: string;
+}
+
+const word = (longest: number) => text(() => '', longest);
+const toldShape = object({
+  title: word(80),
+  coils: oneOf(1, 2),
+  leads: list(
+    object({
+      id: word(8),
+      colour: word(24),
+      'mark?': word(24),
+      what: oneOf('wire', 'bare', 'pair'),
+    }),
+    6,
+    2,
+  ),
+  plate: oneOf(true, false),
+  cover: oneOf(true, false),
+});
+
 /** What the person sees of the pickup: nothing measured yet. */
 export function SortTelling() {
   const ports = usePorts();
-  const [title, setTitle] = useState('');
-  const [coils, setCoils] = useState<1 | 2>(2);
-  const [leads, setLeads] = useState<readonly SeenLead[]>(() => fresh(4));
-  const [plate, setPlate] = useState(true);
-  const [cover, setCover] = useState(false);
+  const half = useHalfTold<Told>('leads', nothing, toldShape);
+  const { title, coils, leads, plate, cover } = half.told;
+  const tell = (more: Partial<Told>) => half.tell({ ...half.told, ...more });
+  const setLeads = (next: readonly SeenLead[]) => tell({ leads: next });
   const [failure, setFailure] = useState<string | null>(null);
   const change = (at: number, more: Partial<SeenLead>) =>
     setLeads(leads.map((lead, index) => (index === at ? { ...lead, ...more } : lead)));
@@ -70,6 +94,7 @@ export function SortTelling() {
     };
     try {
       await ports.notebook.sheets.write(sheet);
+      half.done();
       go({ at: 'pickup', id: sheet.id, view: 'sort' });
     } catch (error) {
       setFailure(error instanceof Error ? error.message : matWords().itCouldNotBeStored2);
@@ -95,15 +120,26 @@ export function SortTelling() {
           {failure}
         </p>
       )}
+      <KeptNote told={half} />
       <p>{matWords().unsolderItsLeadsFirstNothing}</p>
       <fieldset class="options options-2">
         <legend>{matWords().howManyCoilsDoYouSee}</legend>
         <label>
-          <input type="radio" name="coils" checked={coils === 2} onChange={() => setCoils(2)} />
+          <input
+            type="radio"
+            name="coils"
+            checked={coils === 2}
+            onChange={() => tell({ coils: 2 })}
+          />
           {matWords().two}
         </label>
         <label>
-          <input type="radio" name="coils" checked={coils === 1} onChange={() => setCoils(1)} />
+          <input
+            type="radio"
+            name="coils"
+            checked={coils === 1}
+            onChange={() => tell({ coils: 1 })}
+          />
           {matWords().one}
         </label>
       </fieldset>
@@ -174,7 +210,7 @@ export function SortTelling() {
         <input
           type="checkbox"
           checked={plate}
-          onChange={({ currentTarget }) => setPlate(currentTarget.checked)}
+          onChange={({ currentTarget }) => tell({ plate: currentTarget.checked })}
         />
         {matWords().aProbeCanReachItsBasePlate}
       </label>
@@ -182,7 +218,7 @@ export function SortTelling() {
         <input
           type="checkbox"
           checked={cover}
-          onChange={({ currentTarget }) => setCover(currentTarget.checked)}
+          onChange={({ currentTarget }) => tell({ cover: currentTarget.checked })}
         />
         {matWords().itHasAMetalCoverThatIs}
       </label>
@@ -192,7 +228,7 @@ export function SortTelling() {
           value={title}
           placeholder={matWords().madeOfItsColours}
           maxLength={80}
-          onInput={({ currentTarget }) => setTitle(currentTarget.value)}
+          onInput={({ currentTarget }) => tell({ title: currentTarget.value })}
         />
       </label>
       {fault && (
@@ -203,6 +239,8 @@ export function SortTelling() {
     </Screen>
   );
 }
+
+const nothing = (): Told => ({ title: '', coils: 2, leads: fresh(4), plate: true, cover: false });
 
 const fresh = (count: number): readonly SeenLead[] =>
   Array.from({ length: count }, (_, at) => ({ id: `lead${at + 1}`, colour: '', what: 'wire' }));

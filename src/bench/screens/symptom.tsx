@@ -1,7 +1,11 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Circuit } from '../../circuit/circuit.ts';
-import type { Answer } from '../../flows/index.ts';
+import { sameAsk } from '../../flows/acts.ts';
+import { type Answer, humPlaces } from '../../flows/index.ts';
 import type { Job } from '../../notebook/job.ts';
+import { ask, seen } from '../../notebook/job-shape.ts';
+import { list, object } from '../../notebook/shape.ts';
+import type { AskOf } from '../../readings/reading.ts';
 import { humWords } from '../../words/en/hum.ts';
 import { huntWords } from '../../words/en/hunt.ts';
 import type { SeenChoice } from '../entry/choices.tsx';
@@ -11,10 +15,13 @@ import { announce } from '../pieces/announce.tsx';
 import { Screen } from '../pieces/screen.tsx';
 import { usePorts } from '../ports.ts';
 import { readPractice } from '../practice/read.ts';
+import { useHalfTold } from '../use-half-told.ts';
 import { HumScreen } from './hum.tsx';
 import { type Group, groupsFor, type Telling } from './symptom-groups.ts';
 
 interface SymptomProps {
+  /** Of the job: what is told half is kept with it. */
+  readonly id: string;
   readonly strip: preact.ComponentChildren;
   readonly circuit: Circuit;
   readonly say: Say;
@@ -22,8 +29,17 @@ interface SymptomProps {
   readonly practice?: NonNullable<Job['practice']>;
 }
 
+/** What was told of one job and is not in it yet. */
+interface Told {
+  readonly heard: readonly Answer[];
+  readonly hums: readonly Answer[];
+}
+const answers = list(object({ ask, seen }), 200);
+const toldShape = object({ heard: answers, hums: answers });
+export const heardPlace = (job: string): string => `heard/${job}`;
+
 /** What is heard, before any meter comes out. Nothing has to be answered; what is left alone counts as not tried. */
-export function Symptom({ strip, circuit, say, practice }: SymptomProps) {
+export function Symptom({ id, strip, circuit, say, practice }: SymptomProps) {
   const { engine } = usePorts();
   const [makers] = useState(() => groupsFor(circuit));
   // The first row comes first, then the rest of its group.
@@ -41,17 +57,18 @@ export function Symptom({ strip, circuit, say, practice }: SymptomProps) {
   }, [made, makers, wholeGroup]);
   const groups = made.filter((group) => group.tellings.length > 0);
   const tellings = groups.flatMap((group) => group.tellings);
-  const [chosen, setChosen] = useState<ReadonlyMap<Telling, SeenChoice>>(new Map());
-  const [open, setOpen] = useState<Telling | null>(tellings[0] ?? null);
+  const half = useHalfTold<Told>(heardPlace(id), () => ({ heard: [], hums: [] }), toldShape);
+  const chosen = chosenOf(tellings, half.told.heard);
+  const [open, setOpen] = useState(() => tellings.find((one) => !chosen.has(one)) ?? null);
 
   const [measuring, setMeasuring] = useState(false);
-  const [hums, setHums] = useState<readonly Answer[]>([]);
+  // The wiring may have another selector than when they were measured.
+  const hums = half.told.hums.filter(({ ask }) => ask.kind === 'hum' && isOf(circuit, ask));
 
   const choose = (telling: Telling, choice: SeenChoice | null) => {
-    const next = new Map(chosen);
-    if (choice) next.set(telling, choice);
-    else next.delete(telling);
-    setChosen(next);
+    const others = half.told.heard.filter((one) => !sameAsk(one.ask, telling.ask));
+    const own = choice ? [{ ask: telling.ask, seen: choice.seen }] : [];
+    half.tell({ ...half.told, heard: [...others, ...own] });
     const { tellings: here } = groups.find((group) => group.tellings.includes(telling)) as Group;
     setOpen(here[here.indexOf(telling) + 1] ?? null);
   };
@@ -59,19 +76,16 @@ export function Symptom({ strip, circuit, say, practice }: SymptomProps) {
     // All that can be heard, also what is not shown yet.
     const whole = makers.map((make, at) => made[at] ?? make());
     setMade(whole);
-    const heard = new Map<Telling, SeenChoice>();
+    const heard: Answer[] = [];
     for (const telling of whole.flatMap((group) => group.tellings)) {
       const { seen } = await readPractice(engine, of, { readings: [], repairs: [] }, telling.ask);
-      const choice = telling.choices.find(
-        (one) => JSON.stringify(one.seen) === JSON.stringify(seen),
-      );
-      if (choice) heard.set(telling, choice);
+      heard.push({ ask: telling.ask, seen });
     }
-    setChosen(heard);
+    half.tell({ ...half.told, heard });
     setOpen(null);
     announce(huntWords().whatIsHeardIsFilledIn);
   };
-  const answers = [
+  const told = [
     ...tellings.flatMap((telling): Answer[] => {
       const choice = chosen.get(telling);
       return choice ? [{ ask: telling.ask, seen: choice.seen }] : [];
@@ -85,7 +99,7 @@ export function Symptom({ strip, circuit, say, practice }: SymptomProps) {
         circuit={circuit}
         onBack={() => setMeasuring(false)}
         onAnswers={(heard) => {
-          setHums(heard);
+          half.tell({ ...half.told, hums: heard });
           setMeasuring(false);
         }}
       />
@@ -98,7 +112,7 @@ export function Symptom({ strip, circuit, say, practice }: SymptomProps) {
       strip={strip}
       acts={
         <>
-          {answers.length === 0 && (
+          {told.length === 0 && (
             <button type="button" class="plain" onClick={() => say({ type: 'SKIP' })}>
               {huntWords().notTriedYet}
             </button>
@@ -106,8 +120,8 @@ export function Symptom({ strip, circuit, say, practice }: SymptomProps) {
           <button
             type="button"
             class="main"
-            disabled={answers.length === 0}
-            onClick={() => say({ type: 'HEARD', answers })}
+            disabled={told.length === 0}
+            onClick={() => say({ type: 'HEARD', answers: told })}
           >
             {huntWords().goOn}
           </button>
@@ -145,6 +159,26 @@ export function Symptom({ strip, circuit, say, practice }: SymptomProps) {
     </Screen>
   );
 }
+
+const chosenOf = (
+  tellings: readonly Telling[],
+  heard: readonly Answer[],
+): ReadonlyMap<Telling, SeenChoice> =>
+  new Map(
+    tellings.flatMap((telling) => {
+      const told = heard.find(({ ask }) => sameAsk(ask, telling.ask));
+      const choice = telling.choices.find(
+        ({ seen }) => JSON.stringify(seen) === JSON.stringify(told?.seen),
+      );
+      return choice ? [[telling, choice] as const] : [];
+    }),
+  );
+
+/** Whether hum can be measured so on this wiring. */
+const isOf = (circuit: Circuit, { setting, against }: AskOf<'hum'>): boolean =>
+  [setting, against].every((one) =>
+    humPlaces(circuit).some((place) => JSON.stringify(place.setting) === JSON.stringify(one)),
+  );
 
 interface GroupRowsProps {
   readonly group: Group;

@@ -1,24 +1,38 @@
 import { useState } from 'preact/hooks';
 import type { PickupSheet } from '../../notebook/index.ts';
 import { type PlayingPickup, SHEET_VERSION, type TogetherSheet } from '../../notebook/index.ts';
+import { list, object, oneOf, text } from '../../notebook/shape.ts';
 import { commonWords } from '../../words/en/common.ts';
 import { togetherWords } from '../../words/en/together.ts';
 import { useOnce } from '../once.ts';
+import { KeptNote } from '../pieces/kept-note.tsx';
 import { Screen } from '../pieces/screen.tsx';
 import { usePorts } from '../ports.ts';
 import { go, hrefOf } from '../route.ts';
+import { useHalfTold } from '../use-half-told.ts';
 import { capital } from '../words.ts';
 import { nameOr, theTitled } from './pickup-names.ts';
+
+const playingShape = object({
+  id: text(() => '', 12),
+  title: text(() => '', 40),
+  coils: oneOf(1, 2),
+  at: oneOf('jack', 'leads'),
+});
 
 /** The first pickup may be one that was sorted on the mat: its plus ends are known, its poles may be. */
 export function TogetherTelling({ beside }: { beside: PickupSheet | null }) {
   const ports = usePorts();
-  const [others, setOthers] = useState<readonly PlayingPickup[]>(() =>
-    (beside
-      ? [togetherWords().bridgePickup]
-      : [togetherWords().bridgePickup, togetherWords().neckPickup]
-    ).map(fresh),
+  const half = useHalfTold<readonly PlayingPickup[]>(
+    `together/${beside?.id ?? ''}`,
+    () =>
+      (beside
+        ? [togetherWords().bridgePickup]
+        : [togetherWords().bridgePickup, togetherWords().neckPickup]
+      ).map(fresh),
+    list(playingShape, beside ? 3 : 4, beside ? 1 : 2),
   );
+  const { told: others, tell: setOthers } = half;
   const [failure, setFailure] = useState<string | null>(null);
   const change = (at: number, more: Partial<PlayingPickup>) =>
     setOthers(others.map((one, index) => (index === at ? { ...one, ...more } : one)));
@@ -34,6 +48,7 @@ export function TogetherTelling({ beside }: { beside: PickupSheet | null }) {
     const sheet = sheetOf({ beside, others, id: ports.newId(), at });
     try {
       await ports.notebook.sheets.write(sheet);
+      half.done();
       go({ at: 'together', id: sheet.id });
     } catch (error) {
       setFailure(error instanceof Error ? error.message : togetherWords().itCouldNotBeStored2);
@@ -64,6 +79,7 @@ export function TogetherTelling({ beside }: { beside: PickupSheet | null }) {
           {failure}
         </p>
       )}
+      <KeptNote told={half} />
       <p>
         {own
           ? togetherWords().tapsAndPolesOfTheOtherOne2(theTitled(own))

@@ -1,10 +1,13 @@
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import type { Job } from '../../notebook/job.ts';
+import { meter as meterShape } from '../../notebook/job-shape.ts';
+import { object, text } from '../../notebook/shape.ts';
 import { deskWords } from '../../words/en/desk.ts';
 import { MeterFields } from '../entry/meter-fields.tsx';
 import {
   newlyOdd,
   type ValueFault,
+  type ValueRow,
   valueRows,
   warmthFrom,
   warmthText,
@@ -13,9 +16,12 @@ import {
 import { ValuesFields } from '../entry/values-fields.tsx';
 import type { Say } from '../hunt-actor.ts';
 import { announce } from '../pieces/announce.tsx';
+import { KeptNote } from '../pieces/kept-note.tsx';
 import { Redraw } from '../pieces/redraw.tsx';
 import { Screen } from '../pieces/screen.tsx';
 import { go, hrefOf } from '../route.ts';
+import { useHalfTold } from '../use-half-told.ts';
+import { rowsOn, rowsShape } from './told-job.ts';
 
 interface ValuesProps {
   readonly strip: preact.ComponentChildren;
@@ -23,11 +29,29 @@ interface ValuesProps {
   readonly say: Say;
 }
 
+interface Told {
+  /** Null while nobody has touched one. */
+  readonly rows: readonly ValueRow[] | null;
+  readonly meter: Job['meter'];
+  readonly room: string;
+}
+const toldShape = object({
+  rows: (value, place) => value === null || rowsShape(value, place),
+  meter: meterShape,
+  room: text(() => '', 40),
+});
+
 /** The parts as they really are; every reading is judged again by them. */
 export function Values({ strip, job, say }: ValuesProps) {
-  const [rows, setRows] = useState(() => valueRows(job.circuit));
-  const [meter, setMeter] = useState(job.meter);
-  const [room, setRoom] = useState(() => warmthText(job.meter.room));
+  const stored = useMemo(() => valueRows(job.circuit), [job.circuit]);
+  const half = useHalfTold<Told>(
+    `values/${job.id}`,
+    () => ({ rows: null, meter: job.meter, room: warmthText(job.meter.room) }),
+    toldShape,
+  );
+  const { meter, room } = half.told;
+  const rows = rowsOn(job.circuit, half.told.rows) ?? stored;
+  const tell = (more: Partial<Told>) => half.tell({ ...half.told, ...more });
   const [faults, setFaults] = useState<readonly ValueFault[]>([]);
   const [odd, setOdd] = useState<readonly string[]>([]);
   const warmth = warmthFrom(room);
@@ -48,6 +72,7 @@ export function Values({ strip, job, say }: ValuesProps) {
     }
     const { room: _, ...rest } = meter;
     const told = warmth === undefined ? rest : { ...rest, room: warmth };
+    half.done();
     say({ type: 'CORRECT', circuit: result.circuit, meter: told });
     go({ at: 'job', id: job.id, view: 'hunt' });
   };
@@ -67,12 +92,13 @@ export function Values({ strip, job, say }: ValuesProps) {
         </>
       }
     >
+      <KeptNote told={half} />
       {faults.length > 0 && <p role="alert">{faults[0]?.sentence}</p>}
       {odd.length > 0 && <p role="alert">{deskWords().farOffOddRightSoThenIt(odd.join('; '))}</p>}
       <p class="soft">{deskWords().typeValuesAsIn500k74k}</p>
       <fieldset class="options">
         <legend>{deskWords().yourMeter}</legend>
-        <MeterFields meter={meter} onMeter={setMeter} />
+        <MeterFields meter={meter} onMeter={(next) => tell({ meter: next })} />
         <label class="field">
           <span>{deskWords().roomC}</span>
           <input
@@ -80,12 +106,12 @@ export function Values({ strip, job, say }: ValuesProps) {
             placeholder={deskWords().notKnown}
             autocomplete="off"
             aria-invalid={typeof warmth === 'string'}
-            onInput={({ currentTarget }) => setRoom(currentTarget.value)}
+            onInput={({ currentTarget }) => tell({ room: currentTarget.value })}
           />
           {typeof warmth === 'string' && <span class="field-fault">{warmth}</span>}
         </label>
       </fieldset>
-      <ValuesFields rows={rows} faults={faults} onRows={setRows} />
+      <ValuesFields rows={rows} faults={faults} onRows={(next) => tell({ rows: next })} />
       <Redraw job={job} />
     </Screen>
   );

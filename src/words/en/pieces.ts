@@ -99,6 +99,8 @@ const pieces = {
   closedJobLine: (wiring: string, readings: number, day: string) =>
     `closed · ${wiring} · ${readingsOf(readings)} · ${day}`,
   leadsLine: (readings: number, day: string) => `its leads · ${readingsOf(readings)} · ${day}`,
+  keptAsYouLeftIt: 'Kept as you left it.',
+  beginAfresh: 'Begin afresh',
   togetherLine: (readings: number, day: string) =>
     `playing together · ${readingsOf(readings)} · ${day}`,
 };

@@ -98,6 +98,8 @@ export const pieces: ReturnType<typeof English> = {
   closedJobLine: (wiring, readings, day) =>
     `afgesloten · ${wiring} · ${metingen(readings)} · ${day}`,
   leadsLine: (readings, day) => `zijn draden · ${metingen(readings)} · ${day}`,
+  keptAsYouLeftIt: 'Bewaard zoals je het achterliet.',
+  beginAfresh: 'Opnieuw beginnen',
   togetherLine: (readings, day) => `samen spelen · ${metingen(readings)} · ${day}`,
 };
 
