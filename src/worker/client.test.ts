@@ -1,9 +1,11 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
+import { startingWirings } from '../circuit/catalog/index.ts';
 import type { Assessment, Evidence } from '../diagnosis/assessment.ts';
 import type { TrialQuestion } from '../diagnosis/trial.ts';
 import { createEngine, type EngineWorker } from './client.ts';
 import { EngineError } from './engine-error.ts';
 import type { EngineReply, EngineRequest } from './protocol.ts';
+import { CircuitsKept, type SentRequest } from './sent-circuits.ts';
 
 /** A worker in the hands of the test: it shows what it was asked and answers when told. */
 class ScriptedWorker implements EngineWorker {
@@ -12,8 +14,9 @@ class ScriptedWorker implements EngineWorker {
   onmessageerror: EngineWorker['onmessageerror'] = null;
   readonly asked: EngineRequest[] = [];
   ended = false;
-  postMessage(request: EngineRequest): void {
-    this.asked.push(request);
+  private readonly circuits = new CircuitsKept();
+  postMessage(request: SentRequest): void {
+    this.asked.push(this.circuits.unpack(structuredClone(request)));
   }
   terminate(): void {
     this.ended = true;
@@ -56,6 +59,19 @@ afterEach(() => {
 });
 
 describe('the engine behind its port', () => {
+  it('tells a worker that is started again of the wiring again', async () => {
+    const { engine, workers } = bench();
+    const circuit = startingWirings[0]!.build();
+    const about = { ...evidence('a'), circuit };
+    const asked = [engine.stand(about), engine.card(about as never)];
+    workers[0]!.crash();
+    const [, second] = workers as [ScriptedWorker, ScriptedWorker];
+    expect(second.asked.map(({ input }) => input)).toEqual([about, about]);
+    second.give(0, assessment('a'));
+    second.give(1, null);
+    await Promise.all(asked);
+  });
+
   it('starts no worker before the first question', () => {
     expect(bench().workers).toHaveLength(0);
   });

@@ -12,6 +12,7 @@ import { tongue } from '../words/area.ts';
 import { workerWords } from '../words/en/worker.ts';
 import { EngineError } from './engine-error.ts';
 import type { EngineCallName, EngineCalls, EngineReply, EngineRequest } from './protocol.ts';
+import { CircuitsSent, type SentRequest } from './sent-circuits.ts';
 
 /** The engine as the screens see it. Every failure is an EngineError with a sentence. */
 export interface Engine {
@@ -47,7 +48,7 @@ export interface EngineWorker {
   onmessage: ((event: MessageEvent<EngineReply>) => void) | null;
   onerror: ((event: ErrorEvent) => void) | null;
   onmessageerror: ((event: MessageEvent) => void) | null;
-  postMessage(request: EngineRequest): void;
+  postMessage(request: SentRequest): void;
   terminate(): void;
 }
 
@@ -77,7 +78,7 @@ interface Waiting {
 }
 
 /**
- * Starts the engine in its worker when the first question comes. The worker keeps nothing, so after
+ * Starts the engine in its worker when the first question comes. What the worker keeps is here too, so after
  * a crash it is started again and asked again with the same evidence.
  */
 export function createEngine(
@@ -85,6 +86,7 @@ export function createEngine(
   { patience = PATIENCE }: EngineOptions = {},
 ): Engine {
   let worker: EngineWorker | undefined;
+  let circuits = new CircuitsSent();
   let disposed = false;
   let lastId = 0;
   let crashes = 0;
@@ -124,8 +126,10 @@ export function createEngine(
     try {
       worker ??= started();
       startClock(waiting);
-      worker.postMessage(waiting.request);
+      worker.postMessage(circuits.pack(waiting.request));
     } catch (error) {
+      // Whether the wiring went is not known.
+      circuits = new CircuitsSent();
       settle(waiting);
       waiting.reject(
         new EngineError('crashed', workerWords().theEngineCouldNotStartError(String(error))),
@@ -135,6 +139,7 @@ export function createEngine(
 
   function started(): EngineWorker {
     const fresh = makeWorker();
+    circuits = new CircuitsSent();
     fresh.onmessage = ({ data }) => take(data);
     fresh.onerror = (event) => {
       event.preventDefault?.();

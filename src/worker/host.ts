@@ -14,11 +14,13 @@ import { answer, answerInPieces, type EngineFunctions } from './answer.ts';
 import { Foresight } from './foresight.ts';
 import { lookAhead } from './look-ahead.ts';
 import { Pieces } from './pieces.ts';
-import type { EngineReply, EngineRequest } from './protocol.ts';
+import type { EngineReply } from './protocol.ts';
+import { CircuitsKept, type SentRequest } from './sent-circuits.ts';
 
 /** Entry of the worker: the engine behind one message port. What it keeps between requests only makes answers come sooner. */
 const foresight = new Foresight();
 const pieces = new Pieces();
+const circuits = new CircuitsKept();
 const engine: EngineFunctions = {
   stand: (evidence) => foresight.stand(evidence),
   expect: ({ circuit, meter, ask }) => expectation(circuit, meter, ask),
@@ -35,7 +37,8 @@ const engine: EngineFunctions = {
   practiceFault,
 };
 
-self.onmessage = async ({ data }: MessageEvent<EngineRequest>) => {
+self.onmessage = async ({ data: sent }: MessageEvent<SentRequest>) => {
+  const data = circuits.unpack(sent);
   // Where the messages cannot be fetched the answer comes in the language spoken before.
   await speakIn(data.tongue).catch(() => {});
   const { id, call } = data;

@@ -58,9 +58,16 @@ export async function run() {
   };
 }
 
+/** Of a question on its way, what is looked at here. */
+interface Sent {
+  readonly call?: string;
+  readonly wiring?: { readonly place: number; readonly circuit?: object };
+}
+
 /** Keeps the first question about a wiring; runs in the page before anything else. */
 function keepQuestion(): void {
   const kept: { script?: string; message?: object } = {};
+  const circuits: object[] = [];
   Object.assign(window, { kept });
   const Made = window.Worker;
   window.Worker = class extends Made {
@@ -69,9 +76,16 @@ function keepQuestion(): void {
       super(script, options);
       this.#script = String(script);
     }
-    override postMessage(message: { call?: string }, ...more: never[]): void {
-      if (message.call === 'assess' && !kept.message)
-        Object.assign(kept, { script: this.#script, message: structuredClone(message) });
+    override postMessage(message: Sent, ...more: never[]): void {
+      const { wiring } = message;
+      if (wiring?.circuit) circuits[wiring.place] = wiring.circuit;
+      // The wiring may have gone along with an earlier question.
+      const whole = wiring && {
+        ...message,
+        wiring: { ...wiring, circuit: circuits[wiring.place] },
+      };
+      if (message.call === 'assess' && whole && !kept.message)
+        Object.assign(kept, { script: this.#script, message: structuredClone(whole) });
       super.postMessage(message, ...more);
     }
   };
