@@ -143,7 +143,7 @@ function* restOf(
     worthBits: bits(one.bits),
     effortSeconds: seconds(one.seconds),
   });
-  const recheck = rechecks.map((ask) => asNext({ ask, bits: 0, seconds: 0, score: 0 }));
+  const recheck = rechecks.map((ask) => asNext({ ask, bits: 0, seconds: 0, rank: 0 }));
   return {
     ...told,
     next: verdict || rechecks.length > 0 ? recheck : ranked.slice(0, OFFERED).map(asNext),

@@ -4,9 +4,10 @@ import { learnedBy } from './belief.ts';
 import { effortOf } from './effort.ts';
 import { agreement, clarity, hasSign, type SignAsk, secondSigns } from './first-sign.ts';
 import type { Group } from './groups.ts';
-import type { Weighed } from './hypothesis.ts';
 import { mixed, type Signs, signsOf } from './known-signs.ts';
 import type { Learned } from './levels.ts';
+import { isEndgame, playedOut, secondsWith } from './play-out.ts';
+import { type Member, playOf } from './players.ts';
 import type { Foretold, Predictor } from './predictor.ts';
 import { isDoneAnew } from './repeats.ts';
 import type { Rests } from './rests.ts';
@@ -17,7 +18,7 @@ export interface Ranked {
   readonly ask: Ask;
   readonly bits: number;
   readonly seconds: number;
-  readonly score: number;
+  readonly rank: number;
 }
 
 /** Hypotheses whose predictions are weighed. */
@@ -60,10 +61,10 @@ export function* rankReadings(
   ): Ranked => {
     const bits = Math.max(0, before - expectedEntropy(foreseen, groups.length)) / Math.LN2;
     const { kind } = ask;
-    const score = rule({ kind, bits, seconds, foreseen, groups: groups.length });
-    return { ask, bits, seconds, score };
+    const rank = rule.rank({ kind, bits, seconds, foreseen, groups: groups.length });
+    return { ask, bits, seconds, rank };
   };
-  const rank = (ask: Ask, foreseen: readonly Foreseen[], before = entropy): Ranked =>
+  const ranked = (ask: Ask, foreseen: readonly Foreseen[], before = entropy): Ranked =>
     scored(ask, foreseen, effortOf(predictor.layout, ask, last), before);
   const needsSecond = (ask: Ask): ask is SignAsk =>
     (ask.kind === 'tap' && !tapped) || (ask.kind === 'pole' && !poled);
@@ -81,7 +82,7 @@ export function* rankReadings(
           before,
         ),
       )
-      .reduce((x, y) => (y.score > x.score ? y : x), { ask, bits: 0, seconds: 0, score: 0 });
+      .reduce((x, y) => (y.rank > x.rank ? y : x), { ask, bits: 0, seconds: 0, rank: 0 });
   const beforeLearning = (ask: Ask, members: readonly Member[]): readonly Foreseen[] =>
     ask.kind === 'tap' || ask.kind === 'pole'
       ? signed(predictor, members, signs, ask)
@@ -92,22 +93,25 @@ export function* rankReadings(
     count: number,
   ): Rests<readonly Ask[]> {
     const before = entropyOf(massOf(members, groups.length));
-    const ranked: Ranked[] = [];
+    const all: Ranked[] = [];
     for (const ask of list) {
-      ranked.push(
+      all.push(
         needsSecond(ask)
           ? rankFirst(ask, members, before)
-          : rank(ask, beforeLearning(ask, members), before),
+          : ranked(ask, beforeLearning(ask, members), before),
       );
       yield;
     }
-    return ranked
-      .sort((x, y) => y.score - x.score)
+    return all
+      .sort((x, y) => y.rank - x.rank)
       .slice(0, count)
       .map(({ ask }) => ask);
   }
   let rough = asks;
-  for (const { by, stay } of ROUNDS) rough = yield* best(rough, panel.slice(0, by), stay);
+  let wide = asks;
+  for (const { by, stay } of ROUNDS) {
+    [wide, rough] = [rough, yield* best(rough, panel.slice(0, by), stay)];
+  }
   const learned: Learned[] = [];
   for (const { weighed } of panel) {
     learned.push(learnedBy(predictor, weighed.hypothesis, readings));
@@ -131,15 +135,17 @@ export function* rankReadings(
   };
   const finalists: Ranked[] = [];
   for (const ask of rough) {
-    finalists.push(needsSecond(ask) ? rankFirst(ask, panel, entropy) : rank(ask, asLearned(ask)));
+    finalists.push(needsSecond(ask) ? rankFirst(ask, panel, entropy) : ranked(ask, asLearned(ask)));
     yield;
   }
-  return finalists.sort((x, y) => y.score - x.score);
-}
-
-interface Member {
-  readonly weighed: Weighed;
-  readonly group: number;
+  finalists.sort((x, y) => y.rank - x.rank);
+  const { cost } = rule;
+  // What a first sign tells shows with the second one alone.
+  const looksFurther = cost && isEndgame(massOf(panel, groups.length));
+  if (!looksFurther || finalists.slice(0, 2).some(({ ask }) => needsSecond(ask))) return finalists;
+  yield;
+  const play = playOf({ predictor, panel, signs, asks: wide, last, cost });
+  return playedOut(finalists, ({ ask }) => secondsWith(play, wide.indexOf(ask), -1));
 }
 
 /** The heaviest hypotheses, each with its group's place. */

@@ -14,7 +14,7 @@ const healthy = bench.singles[0]!;
 
 const ask: Ask = { kind: 'ohms', red: 'jack.tip', black: 'jack.sleeve', setting: bench.at() };
 const worth = (bits: number, seconds: number): readonly Ranked[] => [
-  { ask, bits, seconds, score: bits / (seconds + 30) },
+  { ask, bits, seconds, rank: bits / (seconds + 30) },
 ];
 const openAtJack = bench.ohms(500e3, bench.at());
 const lifted = bench.ohms('open', bench.at(undefined, {}, ['hot@to']), 'hot@to', 'cold@to');

@@ -44,6 +44,10 @@ describe('the exact optimum of small cases', () => {
     const cases = Array.from({ length: 12 }, (_, at) => drawnCase(at));
     for (const small of cases)
       expect(costBy(small, perEffort)).toBeGreaterThanOrEqual(optimalCost(small) - 1e-9);
-    expect(overOptimum(cases).mean).toBeLessThan(1.1);
+    // Looking one reading ahead was 1.037 and 1.33 on a hundred of them, and played to the end 1.008 and 1.18.
+    const found = overOptimum(cases);
+    expect(found.mean).toBeLessThan(1.05);
+    expect(found.worst).toBeLessThan(1.3);
+    expect(found.mean).toBeLessThanOrEqual(overOptimum(cases, { rank: perEffort.rank }).mean);
   }, 60_000);
 });

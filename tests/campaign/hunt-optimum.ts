@@ -5,6 +5,7 @@ import { askKey } from '../../src/diagnosis/ask-key.ts';
 import { candidates } from '../../src/diagnosis/candidates.ts';
 import { effortOf } from '../../src/diagnosis/effort.ts';
 import { HEALTHY, singleHypotheses } from '../../src/diagnosis/hypothesis.ts';
+import { isEndgame, playedOut, secondsWith } from '../../src/diagnosis/play-out.ts';
 import { Predictor } from '../../src/diagnosis/predictor.ts';
 import { perEffort, type Rule } from '../../src/diagnosis/rule.ts';
 import { entropyOf, expectedEntropy, type Foreseen } from '../../src/diagnosis/worth.ts';
@@ -66,7 +67,7 @@ export function costBy(small: SmallCase, rule: Rule): number {
     for (const at of set)
       mass[small.groups[at] as number]! += (small.weights[at] as number) / total;
     const before = entropyOf(mass);
-    let [chosen, most] = [-1, Number.NEGATIVE_INFINITY];
+    const ranked: { readonly ask: number; readonly rank: number }[] = [];
     small.asks.forEach(({ kind, outcomes }, ask) => {
       if (split(small, ask, set).length < 2) return;
       const foreseen = set.map(
@@ -84,13 +85,26 @@ export function costBy(small: SmallCase, rule: Rule): number {
       );
       const bits = Math.max(0, before - expectedEntropy(foreseen, groups)) / Math.LN2;
       const seconds = small.cost(last, ask) - THINKING;
-      const score = rule({ kind, bits, seconds, foreseen, groups });
-      if (score > most) [chosen, most] = [ask, score];
+      ranked.push({ ask, rank: rule.rank({ kind, bits, seconds, foreseen, groups }) });
     });
-    if (chosen < 0) return 0;
-    return split(small, chosen, set).reduce(
-      (cost, part) => cost + (massOf(small, part) / total) * from(part, chosen),
-      small.cost(last, chosen),
+    ranked.sort((x, y) => y.rank - x.rank);
+    const play = {
+      suspects: set.map((at) => ({
+        weight: small.weights[at] as number,
+        group: small.groups[at] as number,
+        seen: small.asks.map(({ outcomes }) => outcomes[at] as number),
+      })),
+      asks: small.asks.length,
+      cost: small.cost,
+    };
+    const [first] =
+      rule.cost && isEndgame(mass)
+        ? playedOut(ranked, (one) => secondsWith(play, one.ask, last))
+        : ranked;
+    if (!first) return 0;
+    return split(small, first.ask, set).reduce(
+      (cost, part) => cost + (massOf(small, part) / total) * from(part, first.ask),
+      small.cost(last, first.ask),
     );
   };
   return from(

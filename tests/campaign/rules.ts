@@ -6,7 +6,7 @@ import type { Dice } from '../simulated/index.ts';
 
 /**
  * Ways to choose the next reading that are compared on the same guitars, all with the same belief and the same end:
- * - `ours`: bits per second of effort
+ * - `ours`: bits per second of effort, those nearly alike played to the end
  * - `entropy`: bits alone
  * - `edges`: cut edges between answers per second (a rule of adaptive submodular learning, with noise)
  * - `half`: the reading that parts what is still suspected into halves by count, as a bench is taught to
@@ -20,18 +20,19 @@ export type RuleName = (typeof RULES)[number];
 const TELLING = 0.02;
 
 export function ruleOf(name: RuleName, dice: Dice): Rule {
-  const telling =
-    (score: Rule): Rule =>
-    (one) =>
-      one.bits < TELLING ? one.bits * 1e-6 : score(one);
+  const telling = (score: Rule['rank']): Rule => ({
+    rank: (one) => (one.bits < TELLING ? one.bits * 1e-6 : score(one)),
+  });
   switch (name) {
     case 'ours':
       return perEffort;
     case 'entropy':
-      return ({ bits }) => bits;
+      return { rank: ({ bits }) => bits };
     case 'edges':
-      return ({ foreseen, groups, seconds }) =>
-        (edgesBefore(foreseen, groups) - expectedEdges(foreseen, groups)) / (seconds + 30);
+      return {
+        rank: ({ foreseen, groups, seconds }) =>
+          (edgesBefore(foreseen, groups) - expectedEdges(foreseen, groups)) / (seconds + 30),
+      };
     case 'half':
       return telling(halving);
     case 'nearest':

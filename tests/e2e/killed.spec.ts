@@ -17,7 +17,7 @@ const LONGEST = 600;
 /** Acts between two kills at most. */
 const MOST = 5;
 /** From so many kills on each screen of a flow must have been one of them. */
-const MANY = 150;
+const MANY = 80;
 
 /** A flow as a person plays it, screen by screen. */
 interface Played {
