@@ -1,10 +1,11 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import type { Check } from '../notebook/shape.ts';
 import { dropHalfTold, keepHalfTold, readHalfTold } from './half-told.ts';
 
 export interface HalfTold<Told> {
   readonly told: Told;
-  tell(next: Told): void;
+  /** @param change of what is told by now: two fields can be filled in before the screen is drawn again */
+  tell(change: (now: Told) => Told): void;
   /** It is in the notebook now. */
   done(): void;
   /** It stood here before, and was not ended. */
@@ -24,17 +25,22 @@ export function useHalfTold<Told>(place: string, fresh: () => Told, shape: Check
     return found !== undefined && fits(found, shape) ? (found as Told) : null;
   });
   const [told, setTold] = useState(kept ?? fresh);
+  const latest = useRef(told);
+  const set = (next: Told) => {
+    latest.current = next;
+    setTold(next);
+  };
   const [wasKept, setWasKept] = useState(kept !== null);
   return {
     told,
-    tell(next) {
-      setTold(next);
-      keepHalfTold(place, next);
+    tell(change) {
+      set(change(latest.current));
+      keepHalfTold(place, latest.current);
     },
     done: () => dropHalfTold(place),
     wasKept,
     afresh() {
-      setTold(fresh);
+      set(fresh());
       setWasKept(false);
       dropHalfTold(place);
     },

@@ -54,7 +54,7 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
   const [unfolded, setUnfolded] = useState(false);
   const half = useHalfTold<ToldJob>('guitar', nothing, toldJobShape);
   const { title, access, wiring } = half.told;
-  const tell = (more: Partial<ToldJob>) => half.tell({ ...half.told, ...more });
+  const tell = (more: Partial<ToldJob>) => half.tell((now) => ({ ...now, ...more }));
   const told = JSON.stringify([wiring, half.told.changes]);
   const { base, changes, circuit } = useMemo(
     () => wiringOf(build(wiring), half.told.changes),

@@ -61,14 +61,15 @@ export function SortTelling() {
   const ports = usePorts();
   const half = useHalfTold<Told>('leads', nothing, toldShape);
   const { title, coils, leads, plate, cover } = half.told;
-  const tell = (more: Partial<Told>) => half.tell({ ...half.told, ...more });
-  const setLeads = (next: readonly SeenLead[]) => tell({ leads: next });
+  const tell = (more: Partial<Told>) => half.tell((now) => ({ ...now, ...more }));
+  const tellLeads = (of: (leads: readonly SeenLead[]) => readonly SeenLead[]) =>
+    half.tell((now) => ({ ...now, leads: of(now.leads) }));
   const [failure, setFailure] = useState<string | null>(null);
   const change = (at: number, more: Partial<SeenLead>) =>
-    setLeads(leads.map((lead, index) => (index === at ? { ...lead, ...more } : lead)));
+    tellLeads((now) => now.map((lead, index) => (index === at ? { ...lead, ...more } : lead)));
   const marked = (at: number, mark: string) =>
-    setLeads(
-      leads.map((lead, index) => {
+    tellLeads((now) =>
+      now.map((lead, index) => {
         if (index !== at) return lead;
         const { mark: _, ...plain } = lead;
         return mark === '' ? plain : { ...plain, mark };
@@ -155,7 +156,7 @@ export function SortTelling() {
               name="count"
               checked={leads.length === count}
               onChange={() =>
-                setLeads([...leads, ...fresh(count).slice(leads.length)].slice(0, count))
+                tellLeads((now) => [...now, ...fresh(count).slice(now.length)].slice(0, count))
               }
             />
             {count}

@@ -66,9 +66,11 @@ export function Symptom({ id, strip, circuit, say, practice }: SymptomProps) {
   const hums = half.told.hums.filter(({ ask }) => ask.kind === 'hum' && isOf(circuit, ask));
 
   const choose = (telling: Telling, choice: SeenChoice | null) => {
-    const others = half.told.heard.filter((one) => !sameAsk(one.ask, telling.ask));
     const own = choice ? [{ ask: telling.ask, seen: choice.seen }] : [];
-    half.tell({ ...half.told, heard: [...others, ...own] });
+    half.tell((now) => {
+      const others = now.heard.filter((one) => !sameAsk(one.ask, telling.ask));
+      return { ...now, heard: [...others, ...own] };
+    });
     const { tellings: here } = groups.find((group) => group.tellings.includes(telling)) as Group;
     setOpen(here[here.indexOf(telling) + 1] ?? null);
   };
@@ -81,7 +83,7 @@ export function Symptom({ id, strip, circuit, say, practice }: SymptomProps) {
       const { seen } = await readPractice(engine, of, { readings: [], repairs: [] }, telling.ask);
       heard.push({ ask: telling.ask, seen });
     }
-    half.tell({ ...half.told, heard });
+    half.tell((now) => ({ ...now, heard }));
     setOpen(null);
     announce(huntWords().whatIsHeardIsFilledIn);
   };
@@ -99,7 +101,7 @@ export function Symptom({ id, strip, circuit, say, practice }: SymptomProps) {
         circuit={circuit}
         onBack={() => setMeasuring(false)}
         onAnswers={(heard) => {
-          half.tell({ ...half.told, hums: heard });
+          half.tell((now) => ({ ...now, hums: heard }));
           setMeasuring(false);
         }}
       />

@@ -32,10 +32,10 @@ export function TogetherTelling({ beside }: { beside: PickupSheet | null }) {
       ).map(fresh),
     list(playingShape, beside ? 3 : 4, beside ? 1 : 2),
   );
-  const { told: others, tell: setOthers } = half;
+  const { told: others, tell } = half;
   const [failure, setFailure] = useState<string | null>(null);
   const change = (at: number, more: Partial<PlayingPickup>) =>
-    setOthers(others.map((one, index) => (index === at ? { ...one, ...more } : one)));
+    tell((now) => now.map((one, index) => (index === at ? { ...one, ...more } : one)));
   const own = beside && nameOr(togetherWords().pickupOnTheMat, beside);
   const names = [...(own ? [own] : []), ...others.map(({ title }) => title.trim())];
   const fault = names.includes('')
@@ -130,15 +130,13 @@ export function TogetherTelling({ beside }: { beside: PickupSheet | null }) {
           <button
             type="button"
             class="quiet"
-            onClick={() =>
-              setOthers([...others, fresh(togetherWords().middlePickup, others.length)])
-            }
+            onClick={() => tell((now) => [...now, fresh(togetherWords().middlePickup, now.length)])}
           >
             {togetherWords().oneMorePickup}
           </button>
         )}
         {others.length > (beside ? 1 : 2) && (
-          <button type="button" class="quiet" onClick={() => setOthers(others.slice(0, -1))}>
+          <button type="button" class="quiet" onClick={() => tell((now) => now.slice(0, -1))}>
             {togetherWords().oneLess}
           </button>
         )}

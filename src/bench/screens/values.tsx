@@ -51,7 +51,7 @@ export function Values({ strip, job, say }: ValuesProps) {
   );
   const { meter, room } = half.told;
   const rows = rowsOn(job.circuit, half.told.rows) ?? stored;
-  const tell = (more: Partial<Told>) => half.tell({ ...half.told, ...more });
+  const tell = (more: Partial<Told>) => half.tell((now) => ({ ...now, ...more }));
   const [faults, setFaults] = useState<readonly ValueFault[]>([]);
   const [odd, setOdd] = useState<readonly string[]>([]);
   const warmth = warmthFrom(room);
