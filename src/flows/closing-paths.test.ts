@@ -116,16 +116,11 @@ const underWay: Work = {
 };
 
 const closing: Flow<Work, ClosingContext, ClosingEvent> = {
-  machine: (port, stored) =>
+  machine: (port, save) =>
     closingMachine().provide({
       actors: {
         check: fromPromise(port('check', check)),
-        save: fromPromise(
-          port('save', (work: Work) => {
-            stored(work);
-            return work;
-          }),
-        ),
+        save: fromPromise(save),
       },
     }),
   starts: [closedWork, underWay],

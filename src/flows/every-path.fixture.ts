@@ -45,8 +45,8 @@ export interface Flow<
   Context extends { readonly work: Work },
   Event extends Said,
 > {
-  /** The machine with its ports; what `save` is given is told to `stored`. */
-  machine(port: Port, stored: (work: Work) => void): AnyStateMachine;
+  /** The machine with its ports, of which `save` is the same for all. */
+  machine(port: Port, save: (given: { readonly input: Work }) => Promise<Work>): AnyStateMachine;
   readonly starts: readonly Work[];
   readonly steps: readonly Step<Event>[];
   /** What other tabs and screens say, and what takes back: a state that knows nothing else holds the person fast. */
@@ -118,16 +118,17 @@ async function walk<
   work?: Work,
 ): Promise<Place<Work, Context> | null> {
   let disk = from?.disk ?? null;
-  const machine = flow.machine(
+  const port: Port =
     (name, answer) =>
-      async ({ input }) => {
-        if (step?.fails === name) throw new Error(`The ${name} fails.`);
-        return answer(input);
-      },
-    (stored) => {
-      disk = stored;
-    },
-  );
+    async ({ input }) => {
+      if (step?.fails === name) throw new Error(`The ${name} fails.`);
+      return answer(input);
+    };
+  const save = port('save', (stored: Work) => {
+    disk = stored;
+    return stored;
+  });
+  const machine = flow.machine(port, save);
   const input = { work: work ?? from?.context.work };
   const actor = createActor(
     machine,

@@ -91,18 +91,13 @@ const underWay: Work = {
 };
 
 const hunt: Flow<Work, HuntContext, HuntEvent> = {
-  machine: (port, stored) =>
+  machine: (port, save) =>
     huntMachine().provide({
       actors: {
         stand: fromPromise(port('stand', (evidence: Evidence): Standing => engine(evidence))),
         assess: fromPromise(port('assess', engine)),
         expect: fromPromise(port('expect', () => ({ text: '7.4 kΩ' }))),
-        save: fromPromise(
-          port('save', (work: Work) => {
-            stored(work);
-            return work;
-          }),
-        ),
+        save: fromPromise(save),
       },
     }),
   starts: [closedWork, underWay],

@@ -98,16 +98,11 @@ const underWay: SortWork = {
 };
 
 const sorting: Flow<SortWork, SortContext, SortEvent> = {
-  machine: (port, stored) =>
+  machine: (port, save) =>
     sortMachine().provide({
       actors: {
         sort: fromPromise(port('sort', sorter)),
-        save: fromPromise(
-          port('save', (work: SortWork) => {
-            stored(work);
-            return work;
-          }),
-        ),
+        save: fromPromise(save),
       },
     }),
   starts: [fresh, underWay],

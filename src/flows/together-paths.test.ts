@@ -55,15 +55,10 @@ const known: TogetherWork = {
 };
 
 const together: Flow<TogetherWork, TogetherContext, TogetherEvent> = {
-  machine: (port, stored) =>
+  machine: (_, save) =>
     togetherMachine().provide({
       actors: {
-        save: fromPromise(
-          port('save', (work: TogetherWork) => {
-            stored(work);
-            return work;
-          }),
-        ),
+        save: fromPromise(save),
       },
     }),
   starts: [fresh, known],

@@ -55,10 +55,9 @@ export function NewJob({ view = 'hunt' }: { view?: JobView }) {
   const half = useHalfTold<ToldJob>('guitar', nothing, toldJobShape);
   const { title, access, wiring } = half.told;
   const tell = (more: Partial<ToldJob>) => half.tell((now) => ({ ...now, ...more }));
-  const told = JSON.stringify([wiring, half.told.changes]);
   const { base, changes, circuit } = useMemo(
     () => wiringOf(build(wiring), half.told.changes),
-    [told],
+    [wiring, half.told.changes],
   );
   const rows = rowsOn(circuit, half.told.rows);
   const [faults, setFaults] = useState<readonly ValueFault[]>([]);

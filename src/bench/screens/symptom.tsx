@@ -165,16 +165,16 @@ export function Symptom({ id, strip, circuit, say, practice }: SymptomProps) {
 const chosenOf = (
   tellings: readonly Telling[],
   heard: readonly Answer[],
-): ReadonlyMap<Telling, SeenChoice> =>
-  new Map(
+): ReadonlyMap<Telling, SeenChoice> => {
+  const told = new Map(heard.map((one) => [JSON.stringify(one.ask), JSON.stringify(one.seen)]));
+  return new Map(
     tellings.flatMap((telling) => {
-      const told = heard.find(({ ask }) => sameAsk(ask, telling.ask));
-      const choice = telling.choices.find(
-        ({ seen }) => JSON.stringify(seen) === JSON.stringify(told?.seen),
-      );
+      const saw = told.get(JSON.stringify(telling.ask));
+      const choice = telling.choices.find(({ seen }) => JSON.stringify(seen) === saw);
       return choice ? [[telling, choice] as const] : [];
     }),
   );
+};
 
 /** Whether hum can be measured so on this wiring. */
 const isOf = (circuit: Circuit, { setting, against }: AskOf<'hum'>): boolean =>
