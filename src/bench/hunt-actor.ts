@@ -1,6 +1,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import { useEffect, useState } from 'preact/hooks';
 import { createActor, fromPromise, type SnapshotFrom } from 'xstate';
+import type { Evidence } from '../diagnosis/assessment.ts';
 import {
   evidenceOf,
   type HuntEvent,
@@ -13,6 +14,7 @@ import type { Reading } from '../readings/reading.ts';
 import { markAnswered, show } from './answered.ts';
 import { earlyStanding } from './early-standing.ts';
 import { nextTask } from './next-task.ts';
+import { painted } from './pieces/after-paint.ts';
 import { type Ports, usePorts } from './ports.ts';
 import { preferences } from './preferences.ts';
 import { toldOf, typedAhead } from './typed-ahead.ts';
@@ -104,12 +106,19 @@ async function startHunt(
   huntMachine();
   await nextTask();
   const early = earlyStanding(ports);
+  const assess = (evidence: Evidence) =>
+    ports.engine.assess({ ...evidence, byEar: preferences.value.hears });
   const machine = huntMachine().provide({
     actors: {
       stand: fromPromise(({ input }) => early.of({ ...input, byEar: preferences.value.hears })),
-      assess: fromPromise(({ input }) =>
-        ports.engine.assess({ ...input, byEar: preferences.value.hears }),
-      ),
+      assess: fromPromise(({ input }) => assess(input)),
+      assessMeanwhile: fromPromise(async ({ input, signal }) => {
+        // A slow phone has its hands full until the screen stands.
+        await painted();
+        // Asked now, it would put out of date what was asked since.
+        if (signal.aborted) throw signal.reason;
+        return assess(input);
+      }),
       expect: fromPromise(({ input: { work, ask } }) =>
         ports.engine.expect({ circuit: work.circuit, meter: work.meter, ask }),
       ),

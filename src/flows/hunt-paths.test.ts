@@ -96,6 +96,7 @@ const hunt: Flow<Work, HuntContext, HuntEvent> = {
       actors: {
         stand: fromPromise(port('stand', (evidence: Evidence): Standing => engine(evidence))),
         assess: fromPromise(port('assess', engine)),
+        assessMeanwhile: fromPromise(port('assess', engine)),
         expect: fromPromise(port('expect', () => ({ text: '7.4 kΩ' }))),
         save: fromPromise(save),
       },

@@ -33,6 +33,8 @@ export const hunt = setup({
   actors: {
     stand: fromPromise<Standing, Evidence>(unprovided('hunt', 'stand')),
     assess: fromPromise<Assessment, Evidence>(unprovided('hunt', 'assess')),
+    /** The same while something is read that does not wait for it. */
+    assessMeanwhile: fromPromise<Assessment, Evidence>(unprovided('hunt', 'assessMeanwhile')),
     expect: fromPromise<Expectation, { work: Work; ask: Ask }>(unprovided('hunt', 'expect')),
     save: fromPromise<Work, Work>(unprovided('hunt', 'save')),
   },

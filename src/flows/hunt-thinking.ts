@@ -37,7 +37,7 @@ export const assessing = hunt.createStateConfig({
 
 export const changed = hunt.createStateConfig({
   invoke: {
-    src: 'assess',
+    src: 'assessMeanwhile',
     input: ({ context }) => evidenceOf(context.work),
     onDone: { actions: keepAssessment },
     // It is asked for once more when it is needed, and said then what is wrong.

@@ -85,15 +85,15 @@ interface Ports {
 export function hunt(work: Work, ports: Ports = {}) {
   const saved: Work[] = [];
   const save = ports.save ?? (async () => undefined);
+  const assess = ports.assess ?? (async () => assessment({ next: [next(atJack)] }));
   const actor = createActor(
     huntMachine().provide({
       actors: {
         stand: fromPromise(({ input }) =>
           (ports.stand ?? ports.assess ?? (async () => assessment({})))(input),
         ),
-        assess: fromPromise(({ input }) =>
-          (ports.assess ?? (async () => assessment({ next: [next(atJack)] })))(input),
-        ),
+        assess: fromPromise(({ input }) => assess(input)),
+        assessMeanwhile: fromPromise(({ input }) => assess(input)),
         save: fromPromise(async ({ input }) => {
           await save(input);
           saved.push(input);

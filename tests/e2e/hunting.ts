@@ -53,18 +53,20 @@ export async function hear(
   await expect(head.locator('.place-seen')).toHaveText(word, { ignoreCase: true });
 }
 
-/** Types a figure as on a display, "430k" or "OL", and enters it; `pause` milliseconds go by before each key. */
-export async function type(page: Page, figure: string, pause = 0): Promise<void> {
+/** The keys that enter a figure as on a display, "430k" or "OL". */
+export function keysOf(figure: string): readonly string[] {
   const names: Record<string, string> = {
     k: 'k, thousands of ohms',
     M: 'M, millions of ohms',
     '.': 'decimal point',
   };
   const keys = figure === 'OL' ? ['OL, no number'] : [...figure].map((sign) => names[sign] ?? sign);
-  for (const key of [...keys, 'Enter']) {
-    await page.waitForTimeout(pause);
-    await button(page, key).click();
-  }
+  return [...keys, 'Enter'];
+}
+
+/** Types a figure as on a display, "430k" or "OL", and enters it. */
+export async function type(page: Page, figure: string): Promise<void> {
+  for (const key of keysOf(figure)) await button(page, key).click();
 }
 
 /** Enters a reading at the jack that was not asked for. */

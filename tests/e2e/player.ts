@@ -4,7 +4,7 @@ import { evidenceOf } from '../../src/flows/index.ts';
 import type { Job } from '../../src/notebook/job.ts';
 import type { Ask, Seen } from '../../src/readings/reading.ts';
 import type { SimulatedGuitar } from '../simulated/index.ts';
-import { button, onScreen, type } from './hunting.ts';
+import { button, keysOf, onScreen } from './hunting.ts';
 
 /** The newest job, as the browser's database holds it once no screen is being answered: nothing is asked of the app. */
 export async function storedJob(page: Page): Promise<Job> {
@@ -61,28 +61,35 @@ export async function askOn(page: Page, { byEar = false } = {}): Promise<Ask> {
   return next[0].ask;
 }
 
-/** Enters what was seen, as a person does; figures with a `pause` in milliseconds before each key. */
-export async function answer(page: Page, seen: Seen, pause = 0): Promise<void> {
+/** Enters what was seen, as a person does. */
+export async function answer(page: Page, seen: Seen): Promise<void> {
+  const keys = keysFor(seen);
+  for (const key of keys) await button(page, key).click();
+  const isFigure = seen.kind === 'ohms' || (seen.kind === 'turn' && seen.peak !== undefined);
+  if (isFigure && (await isDoubted(page))) await button(page, asTyped).click();
+}
+
+/** What a figure is answered with that the app doubts. */
+export const asTyped = /as I typed it/;
+
+/** The keys that enter what was seen, one after the other. */
+export function keysFor(seen: Seen): readonly (string | RegExp)[] {
   switch (seen.kind) {
     case 'ohms':
-      await type(page, figureOf(seen.ohms), pause);
-      if (await isDoubted(page)) await button(page, /as I typed it/).click();
-      return;
-    case 'turn':
-      await button(page, new RegExp(`^${seen.how}`, 'i')).click();
-      if (seen.peak === undefined) return button(page, 'Not noted').click();
-      await type(page, figureOf(seen.peak), pause);
-      if (await isDoubted(page)) await button(page, /as I typed it/).click();
-      return;
-    case 'farads':
-      if (seen.farads === 'open') return button(page, 'Shows nothing').click();
-      if (seen.farads === 'short') return button(page, 'Shows a short').click();
-      for (const key of String(Number((seen.farads * 1e9).toPrecision(3))))
-        await button(page, key === '.' ? 'decimal point' : key).click();
-      await button(page, 'n, nanofarad').click();
-      return button(page, 'Enter').click();
+      return keysOf(figureOf(seen.ohms));
+    case 'turn': {
+      const how = new RegExp(`^${seen.how}`, 'i');
+      return [how, ...(seen.peak === undefined ? ['Not noted'] : keysOf(figureOf(seen.peak)))];
+    }
+    case 'farads': {
+      if (seen.farads === 'open') return ['Shows nothing'];
+      if (seen.farads === 'short') return ['Shows a short'];
+      const signs = [...String(Number((seen.farads * 1e9).toPrecision(3)))];
+      const digits = signs.map((sign) => (sign === '.' ? 'decimal point' : sign));
+      return [...digits, 'n, nanofarad', 'Enter'];
+    }
     default:
-      return button(page, wordOf(seen)).click();
+      return [wordOf(seen)];
   }
 }
 

@@ -32,6 +32,12 @@ function afterFrames(more: number, act: () => void): () => void {
   };
 }
 
+/** Once what is about to be drawn, in a task of its own, has been painted. */
+export const painted = (): Promise<void> =>
+  new Promise((go) => {
+    afterFrames(2, go);
+  });
+
 /**
  * False until what came with `key` has been painted, then true. What may come a frame later is so kept out of the task that answers
  * the hand; a task that takes long is felt on a slow phone.
