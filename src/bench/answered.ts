@@ -21,7 +21,7 @@ export function show<Snapshot extends { readonly value: unknown }>(
   shown.value = next;
 }
 
-/** Takes the mark away once what stands here is drawn. */
-export function useDrawn(snapshot: unknown): void {
-  useLayoutEffect(() => markAnswered(false), [snapshot]);
+/** Takes the mark away once what stands here is drawn, and what was answered is no longer `busy` being stored. */
+export function useDrawn(snapshot: unknown, busy = false): void {
+  useLayoutEffect(() => markAnswered(busy), [snapshot, busy]);
 }

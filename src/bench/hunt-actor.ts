@@ -12,7 +12,6 @@ import {
 import type { Job } from '../notebook/job.ts';
 import type { Reading } from '../readings/reading.ts';
 import { markAnswered, show } from './answered.ts';
-import { earlyStanding } from './early-standing.ts';
 import { nextTask } from './next-task.ts';
 import { painted } from './pieces/after-paint.ts';
 import { type Ports, usePorts } from './ports.ts';
@@ -91,7 +90,14 @@ const ANSWERS: ReadonlySet<Said['type']> = new Set([
   'PUT_BACK',
 ]);
 const WORKING = ['saving', 'placing', 'standing', 'assessing', 'expecting', 'onward'] as const;
-const isWorking = (snapshot: HuntSnapshot) => WORKING.some((state) => snapshot.matches(state));
+const isWorking = (snapshot: HuntSnapshot) =>
+  WORKING.some((state) => snapshot.matches(state)) ||
+  (snapshot.matches('taking') && !showsChange(snapshot));
+
+/** Whether what the newest reading changed is on the screen: not, once something else is wished for. */
+export const showsChange = (snapshot: HuntSnapshot): boolean =>
+  snapshot.context.change !== null &&
+  (snapshot.matches('changed') || (snapshot.matches('taking') && snapshot.context.wish === null));
 
 /** The hunt began on a job, and every act hands back the rest of the object: fields taken out stay out. */
 const asJob = (work: Work): Job => work as Job;
@@ -105,12 +111,13 @@ async function startHunt(
   // Each of these takes long enough for a task of its own.
   huntMachine();
   await nextTask();
-  const early = earlyStanding(ports);
   const assess = (evidence: Evidence) =>
     ports.engine.assess({ ...evidence, byEar: preferences.value.hears });
   const machine = huntMachine().provide({
     actors: {
-      stand: fromPromise(({ input }) => early.of({ ...input, byEar: preferences.value.hears })),
+      stand: fromPromise(({ input }) =>
+        ports.engine.stand({ ...input, byEar: preferences.value.hears }),
+      ),
       assess: fromPromise(({ input }) => assess(input)),
       assessMeanwhile: fromPromise(async ({ input, signal }) => {
         // A slow phone has its hands full until the screen stands.
@@ -123,13 +130,9 @@ async function startHunt(
         ports.engine.expect({ circuit: work.circuit, meter: work.meter, ask }),
       ),
       save: fromPromise(({ input }): Promise<Work> => {
-        // What follows from it is worked out while it is stored.
-        if (input.closedAt === undefined) {
-          const told = toldOf(input);
-          const isEntered = told.readings.length > shownReadings();
-          if (isEntered) early.begin(told);
-          else ports.engine.foresee(told);
-        }
+        // What follows from it is worked out while it is stored; of an answer, what it changed, first.
+        if (input.closedAt === undefined && !actor.getSnapshot().matches('taking'))
+          ports.engine.foresee(toldOf(input));
         return ports.notebook.write(asJob(input));
       }),
     },
@@ -139,7 +142,6 @@ async function startHunt(
   await nextTask();
   if (!wanted()) return null;
   const snapshot = signal(actor.getSnapshot());
-  const shownReadings = () => snapshot.value.context.work.readings.length;
   let calm = false;
   let holding: ReturnType<typeof setTimeout> | undefined;
   const showNow = () => {

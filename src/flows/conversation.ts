@@ -19,6 +19,8 @@ export interface HuntContext {
   /** The belief before the newest reading, and that reading, until its effect was shown. */
   readonly newest: { readonly id: string; readonly before: Assessment } | null;
   readonly change: Change | null;
+  /** What the person wants next, said while the newest reading was still being stored. */
+  readonly wish: Wish | null;
   readonly question: Question | null;
   /** What stands in the display of the keypad. */
   readonly typed: string;
@@ -32,6 +34,9 @@ export interface HuntContext {
   /** The person was told that opening the guitar would tell more, and goes on from outside. */
   readonly staysClosed: boolean;
 }
+
+/** The next reading, or one of the person's own. */
+export type Wish = 'next' | 'own';
 
 /** What the person does. `at` is the moment, ISO 8601, wherever something is kept. */
 export type HuntEvent =
@@ -83,6 +88,7 @@ export const acted = (work: Work): Partial<HuntContext> => ({
   doubt: null,
   newest: null,
   change: null,
+  wish: null,
   ownAsk: null,
   failure: null,
 });
@@ -102,6 +108,7 @@ export const conversationOn = (work: Work): HuntContext => ({
   halfAssessed: false,
   newest: null,
   change: null,
+  wish: null,
   question: null,
   typed: '',
   doubt: null,

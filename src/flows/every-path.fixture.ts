@@ -58,7 +58,7 @@ export interface Flow<
 }
 
 /** States in which nobody is waited for. */
-const AT_WORK = /saving|standing|sorting|assessing|checking|expecting|placing|onward/;
+const AT_WORK = /saving|taking|standing|sorting|assessing|checking|expecting|placing|onward/;
 /** An act takes back what was read. */
 const TAKES_BACK: readonly string[] = ['UNDO', 'PUT_BACK', 'ASK_AGAIN'];
 
@@ -137,7 +137,8 @@ async function walk<
   if (step) {
     if (!actor.getSnapshot().can(step.event)) return null;
     actor.send(step.event);
-    if (step.crossed && actor.getSnapshot().matches('saving'))
+    const storing = ['saving', 'taking'].some((state) => actor.getSnapshot().matches(state));
+    if (step.crossed && storing)
       actor.send({ type: 'CHANGED_ELSEWHERE', work: from?.context.work });
   }
   // Every port answers at once: what is left to do is a few turns of promises.

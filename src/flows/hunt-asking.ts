@@ -26,7 +26,7 @@ export const asking = hunt.createStateConfig({
             actions: { type: 'keepDoubt', params: ({ event }) => event },
           },
           {
-            target: '#hunt.saving',
+            target: '#hunt.taking',
             actions: { type: 'storeAnswer', params: ({ event }) => event },
           },
         ],
@@ -37,14 +37,14 @@ export const asking = hunt.createStateConfig({
     doubtful: {
       on: {
         ENTERED_RIGHT: {
-          target: '#hunt.saving',
+          target: '#hunt.taking',
           actions: {
             type: 'storeDoubted',
             params: ({ event }) => ({ take: 'entered' as const, at: event.at }),
           },
         },
         TAKE_BETTER: {
-          target: '#hunt.saving',
+          target: '#hunt.taking',
           actions: {
             type: 'storeDoubted',
             params: ({ event }) => ({ take: 'better' as const, at: event.at }),
@@ -56,7 +56,7 @@ export const asking = hunt.createStateConfig({
     jumping: {
       on: {
         JUMPS_AT: {
-          target: '#hunt.saving',
+          target: '#hunt.taking',
           actions: { type: 'storeJump', params: ({ event }) => event },
         },
         BACK: 'entry',

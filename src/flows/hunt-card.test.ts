@@ -39,11 +39,11 @@ it('waits while an act is being stored, and is asked then: both are kept', async
   let stored: (() => void) | undefined;
   const one = await hunt(ready, {
     save: () =>
-      new Promise((resolve) => {
+      new Promise<void>((resolve) => {
         stored = resolve;
       }),
   }).run(enter(), { type: 'OWN_ASK', ask: inside });
-  expect(one.state).toBe('saving');
+  expect(one.state).toHaveProperty('taking.storing', 'writing');
   stored?.();
   await settle();
   expect(one.saved[0]?.readings).toHaveLength(1);

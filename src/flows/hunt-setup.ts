@@ -16,12 +16,12 @@ import {
   withRepair,
 } from './acts.ts';
 import { changeBy } from './change.ts';
-import { acted, answered, type HuntContext, type HuntEvent } from './conversation.ts';
+import { acted, answered, type HuntContext, type HuntEvent, type Wish } from './conversation.ts';
 import { doubtIn } from './doubt.ts';
 import { sentenceOf, unprovided } from './failure.ts';
 import { questionFrom, tellsLittle } from './question.ts';
 import { needsOpenGuitar } from './reach.ts';
-import type { Work } from './work.ts';
+import { evidenceOf, type Work } from './work.ts';
 
 /** What a hunt can tell apart and can do: its states, in the files beside this one, name these. */
 export const hunt = setup({
@@ -43,7 +43,10 @@ export const hunt = setup({
     nothingToldYet: ({ context: { work } }) =>
       !work.cautionsReadAt && work.readings.length + work.repairs.length === 0,
     cautionsUnread: ({ context }) => !context.work.cautionsReadAt,
+    newestIsShown: ({ context }) => context.newest !== null && context.change !== null,
     newestIsNotShown: ({ context }) => context.newest !== null && context.change === null,
+    wishesOn: ({ context }) => context.wish === 'next',
+    wishesOwn: ({ context }) => context.wish === 'own',
     isHalfAssessed: ({ context }) => context.halfAssessed,
     isOpenJob: ({ context }) => context.work.closedAt === undefined,
     ownAskWaits: ({ context }) => context.ownAsk !== null,
@@ -108,8 +111,12 @@ export const hunt = setup({
       takenBack: context.work,
     })),
     putBack: assign(({ context }) => (context.takenBack ? acted(context.takenBack) : {})),
-    /** What is stored may hold more than was sent: another tab works on the same job. */
-    keepStored: assign((_, { work }: { work: Work }) => ({ work })),
+    /** What is stored may hold more than was sent: another tab works on the same job. What the newest reading changed is looked at anew then. */
+    keepStored: assign(({ context }, { work }: { work: Work }) => ({
+      work,
+      change: isToldTheSame(context.work, work) ? context.change : null,
+    })),
+    keepWish: assign((_, { wish }: { wish: Wish }) => ({ wish })),
     takeFromElsewhere: assign((_, { work }: { work: Work }) => acted(work)),
     keepClosed: assign({ staysClosed: true }),
     keepTyped: assign((_, { text }: { text: string }) => ({ typed: text })),
@@ -128,7 +135,7 @@ export const hunt = setup({
     compareWithBefore: assign(({ context: { newest, assessment } }) => ({
       change: newest && assessment ? changeBy(newest.id, newest.before, assessment) : null,
     })),
-    forgetNewest: assign({ newest: null, change: null }),
+    forgetNewest: assign({ newest: null, change: null, wish: null }),
     chooseQuestion: assign(({ context: { work, assessment, question, typed } }) => {
       const next = assessment && questionFrom(work, assessment);
       const same = JSON.stringify(next?.ask) === JSON.stringify(question?.ask);
@@ -151,6 +158,9 @@ export const hunt = setup({
     forgetFailure: assign({ failure: null }),
   },
 });
+
+const isToldTheSame = (one: Work, other: Work): boolean =>
+  one === other || JSON.stringify(evidenceOf(one)) === JSON.stringify(evidenceOf(other));
 
 export const at = ({ event }: { event: HuntEvent }) => ({
   at: (event as Extract<HuntEvent, { at: string }>).at,

@@ -2,6 +2,7 @@
 import type { Assessment } from '../diagnosis/assessment.ts';
 import type { Ask } from '../readings/reading.ts';
 import { hunt, joinedQuietly } from './hunt-setup.ts';
+import { asksWhatChanged, keepsWhatChanged } from './hunt-taking.ts';
 import { keepFailure } from './saving.ts';
 import { evidenceOf } from './work.ts';
 
@@ -10,18 +11,11 @@ const keepAssessment = {
   params: ({ event }: { event: { output: Assessment } }) => ({ assessment: event.output }),
 } as const;
 
-/** What the newest reading did is shown while it is worked out what follows from it. */
+/** What the newest reading did, where that is not known since it was stored. */
 export const standing = hunt.createStateConfig({
   invoke: {
-    src: 'stand',
-    input: ({ context }) => evidenceOf(context.work),
-    onDone: {
-      target: 'changed',
-      actions: [
-        { type: 'keepStanding', params: ({ event }) => ({ standing: event.output }) },
-        'compareWithBefore',
-      ],
-    },
+    ...asksWhatChanged,
+    onDone: { target: 'changed', actions: [...keepsWhatChanged] },
     onError: { target: 'engineFailed', actions: keepFailure },
   },
 });
@@ -35,6 +29,7 @@ export const assessing = hunt.createStateConfig({
   },
 });
 
+/** What the newest reading did is shown while it is worked out what follows from it. */
 export const changed = hunt.createStateConfig({
   invoke: {
     src: 'assessMeanwhile',
@@ -43,6 +38,10 @@ export const changed = hunt.createStateConfig({
     // It is asked for once more when it is needed, and said then what is wrong.
     onError: {},
   },
+  always: [
+    { guard: 'wishesOn', target: 'onward', actions: 'forgetNewest' },
+    { guard: 'wishesOwn', target: 'volunteering', actions: 'forgetNewest' },
+  ],
   on: {
     ON: { target: 'onward', actions: 'forgetNewest' },
     VOLUNTEER: { target: 'volunteering', actions: 'forgetNewest' },

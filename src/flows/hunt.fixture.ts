@@ -77,7 +77,8 @@ interface Ports {
   /** What `assess` says of it, unless it says something else. */
   readonly stand?: (evidence: Evidence) => Promise<Standing>;
   readonly assess?: (evidence: Evidence) => Promise<Assessment>;
-  readonly save?: (work: Work) => Promise<void>;
+  /** Gives the work as the disk then has it, where that is more than was sent. */
+  readonly save?: (work: Work) => Promise<unknown>;
   readonly expect?: () => Promise<{ text: string }>;
 }
 
@@ -95,9 +96,9 @@ export function hunt(work: Work, ports: Ports = {}) {
         assess: fromPromise(({ input }) => assess(input)),
         assessMeanwhile: fromPromise(({ input }) => assess(input)),
         save: fromPromise(async ({ input }) => {
-          await save(input);
-          saved.push(input);
-          return input;
+          const onDisk = ((await save(input)) ?? input) as Work;
+          saved.push(onDisk);
+          return onDisk;
         }),
         expect: fromPromise(ports.expect ?? (async () => ({ text: '7.4 kΩ' }))),
       },

@@ -118,7 +118,7 @@ describe('a hunt', () => {
       },
     });
     await job.run(enter());
-    expect(states).toEqual([['saving', 1]]);
+    expect(states).toEqual([[{ taking: { standing: 'asked', storing: 'writing' } }, 1]]);
     expect(job.saved.at(-1)?.readings[0]).toMatchObject({ id: 'r1', ask: atJack, seen: seven });
   });
 

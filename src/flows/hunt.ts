@@ -3,6 +3,7 @@ import { conversationOn } from './conversation.ts';
 import { asking } from './hunt-asking.ts';
 import { saving, storageFailed } from './hunt-saving.ts';
 import { at, fromElsewhere, hunt, joinedQuietly } from './hunt-setup.ts';
+import { taking } from './hunt-taking.ts';
 import { assessing, changed, expecting, onward, standing } from './hunt-thinking.ts';
 import { once } from './once.ts';
 
@@ -54,6 +55,7 @@ export const huntMachine = once(() =>
           { guard: 'nothingToldYet', target: 'symptom' },
           { guard: 'cautionsUnread', target: 'cautions' },
           { guard: 'ownAskWaits', target: 'assessing', actions: 'forgetNewest' },
+          { guard: 'newestIsShown', target: 'changed' },
           { guard: 'newestIsNotShown', target: 'standing' },
           { target: 'assessing' },
         ],
@@ -100,6 +102,7 @@ export const huntMachine = once(() =>
       },
       expecting,
       saving,
+      taking,
       storageFailed,
       changed,
       verdict: {

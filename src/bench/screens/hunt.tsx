@@ -1,7 +1,7 @@
 import { huntWords } from '../../words/en/hunt.ts';
 import { dropHalfTold } from '../half-told.ts';
 import { useEar } from '../hearing/use-ear.ts';
-import type { Hunt } from '../hunt-actor.ts';
+import { type Hunt, showsChange } from '../hunt-actor.ts';
 import { Screen } from '../pieces/screen.tsx';
 import { Strip } from '../pieces/strip.tsx';
 import { PracticeEnd } from '../practice/practice-end.tsx';
@@ -81,7 +81,7 @@ export function HuntScreen({ hunt }: { hunt: Hunt }) {
         say={say}
       />
     );
-  if (snapshot.matches('changed') && change)
+  if (showsChange(snapshot) && change)
     return <Changed strip={strip} job={job} change={change} say={say} />;
   if (snapshot.matches('verdict') && assessment && verdict)
     return (

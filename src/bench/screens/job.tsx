@@ -87,7 +87,8 @@ function OpenJob(props: OpenJobProps) {
 function StandingJob({ job, hunt, view, onRewritten }: OpenJobProps & { readonly hunt: Hunt }) {
   const { notebook, newId, now } = usePorts();
   const snapshot = hunt.snapshot.value;
-  useDrawn(snapshot);
+  const isStoring = snapshot.matches('taking') || snapshot.matches('saving');
+  useDrawn(snapshot, isStoring);
   const present = hunt.job();
   const strip = <Strip job={present} snapshot={snapshot} say={hunt.say} />;
   const { assessment } = snapshot.context;
@@ -116,7 +117,7 @@ function StandingJob({ job, hunt, view, onRewritten }: OpenJobProps & { readonly
           job={present}
           assessment={assessment}
           looking={looking}
-          storing={snapshot.matches('saving') || snapshot.matches('storageFailed')}
+          storing={isStoring || snapshot.matches('storageFailed')}
           unsaved={snapshot.matches('storageFailed')}
           say={hunt.say}
           onLooking={setLooking}
