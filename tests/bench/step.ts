@@ -41,8 +41,6 @@ interface Step {
   readonly from: string;
   readonly to: string;
   readonly ms: number;
-  /** Of that, until the last write was on the disk. */
-  readonly stored: number;
 }
 
 interface Waits {
@@ -89,8 +87,7 @@ export async function run() {
 }
 
 const msOf = ({ steps }: Waits): readonly number[] => steps.map(({ ms }) => ms);
-const told = ({ from, to, ms, stored }: Step): string =>
-  `${from} to ${to}: ${rounded(ms)}${stored > 0 ? `, stored ${rounded(stored)}` : ''}`;
+const told = ({ from, to, ms }: Step): string => `${from} to ${to}: ${rounded(ms)}`;
 
 interface Measured extends Waits {
   readonly tasks: readonly number[];
@@ -159,26 +156,14 @@ async function pressed(page: Page, key: Locator): Promise<string> {
   return next;
 }
 
-/** Notes when the engine was asked and when it answered, and when what was written was stored; runs in the page before anything else. */
+/** Notes when the engine was asked and when it answered; runs in the page before anything else. */
 function watchWorker(): void {
   const waits: { steps: Step[]; first: number[]; answers: number[] } = {
     steps: [],
     first: [],
     answers: [],
   };
-  Object.assign(window, { waits, entered: 0, stored: 0 });
-  const isStored = () => Object.assign(window, { stored: performance.now() });
-  const begin = IDBDatabase.prototype.transaction;
-  IDBDatabase.prototype.transaction = function (this: IDBDatabase, ...how: unknown[]) {
-    const transaction = begin.apply(this, how as Parameters<typeof begin>);
-    if (how[1] === 'readwrite') transaction.addEventListener('complete', isStored);
-    return transaction;
-  } as typeof begin;
-  const put = Cache.prototype.put;
-  Cache.prototype.put = async function (this: Cache, ...what) {
-    await put.apply(this, what);
-    isStored();
-  };
+  Object.assign(window, { waits, entered: 0 });
   const asked = new Map<number, number>();
   const post = Worker.prototype.postMessage;
   Worker.prototype.postMessage = function (this: Worker, message: { id: number; call: string }) {
@@ -201,7 +186,6 @@ const watchPrompts = (page: Page) =>
     const seen = window as unknown as {
       waits: { steps: Step[]; first: number[] };
       entered: number;
-      stored: number;
     };
     let pressed = { at: 0, what: '' };
     let tell = (_screen: string) => {};
@@ -235,7 +219,6 @@ const watchPrompts = (page: Page) =>
           from: pressed.what,
           to,
           ms: wait,
-          stored: Math.max(0, seen.stored - pressed.at),
         });
       pressed = { at: 0, what: '' };
       seen.entered = 0;

@@ -8,13 +8,15 @@ interface KeysRoomProps {
   readonly children: ComponentChildren;
 }
 
+/** Kinds of reading that are entered with more than a few keys. */
+const PADS: ReadonlySet<string> = new Set(['ohms', 'farads', 'hum']);
 /** How high the keys of each kind of reading stood last, CSS pixels. */
 const heights = new Map<string, number>();
 
 /**
- * Words and keys of a reading, each in a frame of its own: the words first where it is known what room the keys need, so that nothing
- * jumps; else the keys, whose lower edge stands where it stands. Keys of a kind that comes for the first time take longest: what they
- * stand in comes a frame before them. `after` is how many frames more what comes later has to wait.
+ * Words and keys of a reading: the words first where it is known what room the keys need, so that nothing jumps. Else what they stand
+ * in, and the keys a frame later, whose lower edge stands where it stands; words come with them where the keys are few, and a frame
+ * after a whole pad, which takes long enough alone. `after` is how many frames more what comes later has to wait.
  */
 export function useWordsAndKeys(question: string, kind: string) {
   const painted = useAfterPaint(question);
@@ -25,7 +27,7 @@ export function useWordsAndKeys(question: string, kind: string) {
     begun.current = { question, keysFirst: !heights.has(kind) };
   const { keysFirst } = begun.current;
   return keysFirst
-    ? { words: paintedTwice, keys: painted, after: 1 }
+    ? { words: PADS.has(kind) ? paintedTwice : painted, keys: painted, after: 1 }
     : { words: true, keys: painted, after: 0 };
 }
 
