@@ -58,10 +58,9 @@ const evenChance = (
 export function figureIn(
   predictions: readonly Prediction[],
   deviations: Float64Array,
-  meter: Meter,
 ): Figure | null {
   const level = predictions.find((one) => one.type === 'level');
-  return level ? figureOf(level, deviations, meter) : null;
+  return level ? figureOf(level, deviations) : null;
 }
 
 /** What a faulty guitar shows beside what the healthy one does. */
@@ -89,19 +88,12 @@ export function apart(
     } else if (now.type !== then.type) {
       const level = now.type === 'level' ? now : then.type === 'level' ? then : undefined;
       if (!level) return;
-      const figure = figureOf(
-        level,
-        now.type === 'level' ? deviations.faulty : deviations.healthy,
-        meter,
-      );
+      const figure = figureOf(level, now.type === 'level' ? deviations.faulty : deviations.healthy);
       // The figure must be one the meter surely shows.
       decisive ||= figure.mean + ALARM * Math.sqrt(figure.variance) < limit;
     }
   });
-  const [then, now] = [
-    figureIn(healthy, deviations.healthy, meter),
-    figureIn(faulty, deviations.faulty, meter),
-  ];
+  const [then, now] = [figureIn(healthy, deviations.healthy), figureIn(faulty, deviations.faulty)];
   const same: Apart = {
     decisive,
     shift: 0,

@@ -154,7 +154,7 @@ function itemOf(
   const { layout, predictor, healthy } = bench;
   const deviations = predictor.deviations(healthy);
   const { predictions } = predictor.foretell(healthy, ask, key);
-  const figure = figureIn(predictions, deviations, predictor.meter);
+  const figure = figureIn(predictions, deviations);
   const now = figure && withoutOwn(shared, figures.standing, key, () => shared.foretell(figure));
   return {
     ask,

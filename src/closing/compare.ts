@@ -53,7 +53,6 @@ export function changesSince(
       const figure = figureIn(
         predictor.foretell(healthy, ask, key).predictions,
         predictor.deviations(healthy),
-        predictor.meter,
       );
       const copper = figure?.slopes[temperature] ?? 0;
       const warmer = Math.log(is / was) / (PER_KELVIN * copper);

@@ -5,7 +5,6 @@ import { figureOf } from './figure.ts';
 import { Shared } from './shared.ts';
 
 it('two ends of tracks read as one figure do not foretell each other, be they sixty times apart', () => {
-  const meter = { accuracy: 0.01, leads: ohms(0.3), limit: ohms(20e6) };
   // The ends of two pots, each within 1 to 100 ohm: ln 10 / 2 about 10 ohm.
   const wide = Math.log(10) / 2;
   const deviations = Float64Array.from([wide, wide]);
@@ -17,9 +16,9 @@ it('two ends of tracks read as one figure do not foretell each other, be they si
     noise: 0.01,
   });
   const [both, one, other] = [
-    figureOf(level(20, [0.5, 0.5]), deviations, meter),
-    figureOf(level(10, [1, 0]), deviations, meter),
-    figureOf(level(10, [0, 1]), deviations, meter),
+    figureOf(level(20, [0.5, 0.5]), deviations),
+    figureOf(level(10, [1, 0]), deviations),
+    figureOf(level(10, [0, 1]), deviations),
   ];
   const seen = (value: number) => Math.log(value + 1);
   const shared = new Shared(deviations);

@@ -1,6 +1,5 @@
 import { varianceOf } from '../diagnosis/predictor.ts';
 import type { Observation, Prediction } from '../readings/prediction.ts';
-import type { Meter } from '../readings/reading.ts';
 
 /**
  * A reading of ohms on the check's own scale, y = ln(ohms + 1). Above some ohms this is the logarithm the rest of the engine works
@@ -22,17 +21,11 @@ const WIDE = 1;
 /** Shares of a figure between which a wide unknown bends it: ln(a exp(x) + b) follows x as long as one of the two is all there is. */
 const BENDS = [0.02, 0.98] as const;
 
-/**
- * A meter's ranges are each off by their own share, so that readings in two ranges do not share one scale error: that share
- * comes on top of the error that all readings share (conservative where two readings are in one range).
- */
 export function figureOf(
   prediction: Extract<Prediction, { type: 'level' }>,
   deviations: Float64Array,
-  meter: Meter,
 ): Figure {
   const scale = prediction.ohms / (prediction.ohms + ONE_OHM);
-  const range = meter.accuracy / 2;
   // Two ends in one figure, ten times apart, would foretell each other wrongly by a straight line: such a figure stands for itself.
   const bent = prediction.slopes.map((slope, at) =>
     (deviations[at] as number) > WIDE && slope > BENDS[0] && slope < BENDS[1] ? slope : 0,
@@ -41,8 +34,8 @@ export function figureOf(
   return {
     mean: Math.log(prediction.ohms + ONE_OHM),
     slopes: prediction.slopes.map((slope, at) => (slope - (bent[at] as number)) * scale),
-    noise: scale ** 2 * (prediction.noise ** 2 + range ** 2 + own),
-    variance: scale ** 2 * (varianceOf(prediction, deviations) + range ** 2),
+    noise: scale ** 2 * (prediction.noise ** 2 + own),
+    variance: scale ** 2 * varianceOf(prediction, deviations),
   };
 }
 

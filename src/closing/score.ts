@@ -36,7 +36,7 @@ export function scoreFigures(
   for (const reading of readings) {
     const key = askKey(reading.ask);
     const predictions = predictor.foretell(healthy, reading.ask, key).predictions;
-    const figure = figureIn(predictions, deviations, predictor.meter);
+    const figure = figureIn(predictions, deviations);
     const observations = observe(reading.seen);
     if (anotherKind(predictions, observations)) {
       off.add(reading);

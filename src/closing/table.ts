@@ -43,7 +43,7 @@ export const columnsOf = (
       ask,
       key,
       healthy: foretold,
-      figure: figureIn(foretold.predictions, predictor.deviations(healthy), predictor.meter),
+      figure: figureIn(foretold.predictions, predictor.deviations(healthy)),
       turned: foretold.predictions.reduce(
         (sum, one) =>
           sum + (one.type === 'choice' && one.mirrored ? separation(one.chances, one.mirrored) : 0),

@@ -10,6 +10,12 @@ import type { View } from './view.ts';
 /** Digits and contact of a hand-held probe: 0.4 % of the reading and 0.15 ohm, one standard deviation. */
 const RELATIVE_NOISE = 0.004;
 const ABSOLUTE_NOISE = 0.15;
+/**
+ * A meter's ranges are each off by their own share, one deviation of which is half its accuracy: readings in two ranges do not share one
+ * scale error, so it comes on top of the error that all readings share (conservative where two readings are in one range; common practice,
+ * no source).
+ */
+const rangeError = ({ accuracy }: Meter): number => accuracy / 2;
 /** Ohms. */
 const LAST_DIGIT = 0.1;
 
@@ -64,7 +70,7 @@ export function levelOf(
     type: 'level',
     mean: Math.log(shown),
     slopes,
-    noise: Math.hypot(RELATIVE_NOISE, ABSOLUTE_NOISE / shown),
+    noise: Math.hypot(RELATIVE_NOISE, rangeError(meter), ABSOLUTE_NOISE / shown),
     ohms: ohms(shown),
   };
 }
