@@ -1,9 +1,10 @@
 import type { Standing } from '../diagnosis/assessment.ts';
+import { saving } from './hunt-saving.ts';
 import { hunt } from './hunt-setup.ts';
 import { keepFailure, storing } from './saving.ts';
 import { evidenceOf, type Work } from './work.ts';
 
-const { on: passedOver, invoke: writing } = storing<Work>();
+const { invoke: writing } = storing<Work>();
 
 /** Asks what the newest reading did. */
 export const asksWhatChanged = {
@@ -27,13 +28,7 @@ export const keepsWhatChanged = [
 export const taking = hunt.createStateConfig({
   type: 'parallel',
   on: {
-    ...passedOver,
-    SAW: {},
-    // Chosen meanwhile, as on the reading card: it is asked once this is stored.
-    OWN_ASK: {
-      guard: 'isOpenJob',
-      actions: { type: 'keepOwnAsk', params: ({ event }) => event },
-    },
+    ...saving.on,
     ON: { guard: 'newestIsShown', actions: { type: 'keepWish', params: { wish: 'next' } } },
     VOLUNTEER: { guard: 'newestIsShown', actions: { type: 'keepWish', params: { wish: 'own' } } },
   },
