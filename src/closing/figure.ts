@@ -1,4 +1,5 @@
 import { varianceOf } from '../diagnosis/predictor.ts';
+import { shareOf } from '../readings/bend.ts';
 import type { Observation, Prediction } from '../readings/prediction.ts';
 
 /**
@@ -27,9 +28,12 @@ export function figureOf(
 ): Figure {
   const scale = prediction.ohms / (prediction.ohms + ONE_OHM);
   // Two ends in one figure, ten times apart, would foretell each other wrongly by a straight line: such a figure stands for itself.
-  const bent = prediction.slopes.map((slope, at) =>
-    (deviations[at] as number) > WIDE && slope > BENDS[0] && slope < BENDS[1] ? slope : 0,
-  );
+  const bent = prediction.slopes.map((slope, at) => {
+    const deviation = deviations[at] as number;
+    if (deviation <= WIDE) return 0;
+    const share = shareOf(slope, deviation);
+    return share > BENDS[0] && share < BENDS[1] ? slope : 0;
+  });
   const own = bent.reduce((sum, slope, at) => sum + (slope * (deviations[at] as number)) ** 2, 0);
   return {
     mean: Math.log(prediction.ohms + ONE_OHM),

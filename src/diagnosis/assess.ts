@@ -19,7 +19,8 @@ import { HEALTHY, type Hypothesis, SOMETHING_ELSE, sentencesOf } from './hypothe
 import { type Believed, type Bench, beepsOf, believed, benchOf, liftsAt } from './kept-bench.ts';
 import { learnedValues } from './learned-values.ts';
 import { fewAreLeft } from './lifts.ts';
-import { openAsks, type Ranked, rankReadings } from './next-reading.ts';
+import { type Ranked, rankReadings } from './next-reading.ts';
+import { openAsks } from './open-asks.ts';
 import type { Predictor } from './predictor.ts';
 import { reportOf } from './report.ts';
 import { ended, type Rests } from './rests.ts';
@@ -157,6 +158,7 @@ function* restOf(
 function onceMore({ kind }: Ask): string {
   if (kind === 'flex') return diagnosisWords().onceMoreALooseJointMayHold;
   if (kind === 'turn') return diagnosisWords().onceMoreAWornTrackJumpsAgain;
+  if (kind === 'ohms') return diagnosisWords().onceMoreMuchHangsOnThisFigure;
   return kind === 'tap' ? diagnosisWords().onceMoreASwingIsEasilyMisjudged : '';
 }
 

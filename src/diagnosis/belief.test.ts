@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Reading } from '../readings/reading.ts';
-import { type Belief, believe, distinct, normalise, posterior } from './belief.ts';
+import { type Belief, believe, normalise, posterior } from './belief.ts';
 import { Bench } from './evidence.fixture.ts';
 import { groupsOf } from './groups.ts';
 import { PRIOR } from './hypothesis.ts';
+import { distinct } from './repeats.ts';
 
 const bench = new Bench('two-pickups-shared-controls');
 const of = (readings: readonly Reading[]): Belief =>
@@ -84,12 +85,26 @@ describe('belief', () => {
 describe('a repeated reading', () => {
   const one = bench.ohms(7390, bench.at('neck'));
 
-  it('that is equal, or nearly, counts once: it would share a slip', () => {
-    expect(distinct([one, { ...one, id: 'again' }])).toEqual([one]);
-    expect(distinct([one, bench.ohms(7400, bench.at('neck'))])).toEqual([one]);
+  it('that is equal, or nearly, is one reading, made twice', () => {
+    const twice = [{ ...one, times: 2 }];
+    expect(distinct([one, { ...one, id: 'again' }])).toEqual(twice);
+    expect(distinct([one, bench.ohms(7400, bench.at('neck'))])).toEqual(twice);
+    expect(distinct([one, one, one])).toEqual([{ ...one, times: 3 }]);
+  });
+
+  it('that fits says hardly more than the first time: it would share a slip', () => {
     const [alone, twice] = [of([one]), of([one, { ...one, id: 'again' }])];
-    expect(twice.somethingElse).toBe(alone.somethingElse);
-    expect(twice.weighed[0]!.probability).toBe(alone.weighed[0]!.probability);
+    const healthy = (belief: Belief) => repairOf(belief, 'healthy');
+    expect(healthy(twice)).toBeGreaterThanOrEqual(healthy(alone));
+    expect(healthy(twice) - healthy(alone)).toBeLessThan(0.01);
+  });
+
+  it('that is off is a slip half as likely, by habit alone', () => {
+    const open = bench.true(bench.hypothesis('coil-open:neckCoil').edits, bench.at('neck'));
+    const [once, twice] = [of([open]), of([open, { ...open, id: 'again' }])].map((belief) =>
+      Math.log(repairOf(belief, 'healthy') / repairOf(belief, 'coil:neckCoil')),
+    ) as [number, number];
+    expect(twice - once).toBeCloseTo(-Math.LN2, 1);
   });
 
   it('that differs counts, and so does another ask', () => {

@@ -1,6 +1,5 @@
 import type { Edit } from '../circuit/edit.ts';
 import { observe } from '../readings/index.ts';
-import type { Reading } from '../readings/reading.ts';
 import { askKey } from './ask-key.ts';
 import { logSum } from './gauss.ts';
 import { groupsOf, NAMED } from './groups.ts';
@@ -9,7 +8,7 @@ import { Learned } from './levels.ts';
 import { levelsOf, logAnything, type Scored } from './likelihood.ts';
 import { isListed, pairsOf } from './pairs.ts';
 import type { Predictor } from './predictor.ts';
-import { isDoneAnew, sharesOf } from './repeats.ts';
+import { type Counted, sharesOf } from './repeats.ts';
 import { ended, type Rests } from './rests.ts';
 import { Scorer } from './scorer.ts';
 
@@ -29,48 +28,24 @@ export interface Belief {
   readonly somethingElse: number;
 }
 
-/**
- * Readings ready to be scored: a repeat that agrees counts once, as it would share a slip of the first. A wire moved again is moved anew,
- * steel pulled off again swings the figure anew, and a knob that scratched is turned anew.
- */
-export function distinct(readings: readonly Reading[]): readonly Reading[] {
-  const kept: Reading[] = [];
-  for (const reading of readings) {
-    const key = askKey(reading.ask);
-    const same = isDoneAnew(reading)
-      ? -1
-      : kept.findIndex((other) => askKey(other.ask) === key && agrees(other, reading));
-    if (same < 0) kept.push(reading);
-  }
-  return kept;
-}
-
-function agrees(one: Reading, other: Reading): boolean {
-  const [a, b] = [observe(one.seen), observe(other.seen)];
-  return a.every((x, at) => {
-    const y = b[at];
-    if (x?.type === 'level' && y?.type === 'level') return Math.abs(x.value - y.value) < 0.03;
-    return JSON.stringify(x) === JSON.stringify(y);
-  });
-}
-
 export function scoredBy(
   predictor: Predictor,
   hypothesis: Hypothesis,
-  readings: readonly Reading[],
+  readings: readonly Counted[],
 ): Scored[] {
   const shares = sharesOf(readings);
   return readings.map((reading, at) => ({
     predictions: predictor.predict(hypothesis, reading.ask),
     observations: observe(reading.seen),
     share: shares[at] as number,
+    times: reading.times ?? 1,
   }));
 }
 
 export const learnedBy = (
   predictor: Predictor,
   hypothesis: Hypothesis,
-  readings: readonly Reading[],
+  readings: readonly Counted[],
 ): Learned =>
   new Learned(
     levelsOf(scoredBy(predictor, hypothesis, readings), predictor.deviations(hypothesis)),
@@ -107,7 +82,7 @@ const largest = (values: readonly number[]): number =>
 export const believe = (
   predictor: Predictor,
   singles: readonly Hypothesis[],
-  readings: readonly Reading[],
+  readings: readonly Counted[],
 ): Belief => ended(believing(predictor, singles, readings));
 
 /** Hypotheses scored between one rest and the next: a millisecond or two on a phone. */
@@ -117,7 +92,7 @@ const AT_A_TIME = 50;
 export function* believing(
   predictor: Predictor,
   singles: readonly Hypothesis[],
-  readings: readonly Reading[],
+  readings: readonly Counted[],
   rare: () => readonly Hypothesis[] = () => [],
 ): Rests<Belief> {
   const scorer = new Scorer(predictor, readings);
@@ -176,12 +151,12 @@ const usual = new WeakMap<readonly Hypothesis[], Map<string, number>>();
 function usualWords(
   predictor: Predictor,
   singles: readonly Hypothesis[],
-  readings: readonly Reading[],
+  readings: readonly Counted[],
 ): (reading: number, part: number, word: string) => number {
   const known = usual.get(singles) ?? new Map<string, number>();
   usual.set(singles, known);
   return (reading, part, word) => {
-    const { ask } = readings[reading] as Reading;
+    const { ask } = readings[reading] as Counted;
     const key = askKey(ask);
     const name = `${key} ${part} ${word}`;
     const before = known.get(name);

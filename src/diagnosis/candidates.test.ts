@@ -8,7 +8,7 @@ import { askKey } from './ask-key.ts';
 import { candidates } from './candidates.ts';
 import { effortOf } from './effort.ts';
 import { Bench } from './evidence.fixture.ts';
-import { openAsks } from './next-reading.ts';
+import { openAsks } from './open-asks.ts';
 
 const wirings = startingWirings.map(({ id, build }) => [id, build()] as const);
 
@@ -96,11 +96,21 @@ describe('openAsks', () => {
   ];
 
   it('leaves out what was answered and what was refused', () => {
-    const answered = bench.reading(asks[0]!, { kind: 'ohms', ohms: 'open' });
+    const look = asks.find(({ kind }) => kind === 'look')!;
+    const answered = bench.reading(look, { kind: 'look', how: 'good' });
     const left = openAsks(asks, [answered], [asks[3]!]);
     expect(left).toHaveLength(asks.length - 2);
-    expect(left).not.toContain(asks[0]);
+    expect(left).not.toContain(look);
     expect(left).not.toContain(asks[3]);
+  });
+
+  it('lets a figure be read twice more, and not where the reading was refused', () => {
+    const [one] = asks;
+    const read = bench.reading(one!, { kind: 'ohms', ohms: 'open' });
+    expect(openAsks(asks, [read], [])).toContain(one);
+    expect(openAsks(asks, [read, read], [])).toContain(one);
+    expect(openAsks(asks, [read, read, read], [])).not.toContain(one);
+    expect(openAsks(asks, [read], [one!])).not.toContain(one);
   });
 
   it('knows an ask again when it is another object with its settings in another order', () => {

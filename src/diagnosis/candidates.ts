@@ -159,14 +159,15 @@ function inside(layout: Layout, settings: readonly Setting[]): readonly Ask[] {
       const other = circuit.leads.find(
         (lead) => lead.kind === 'leg' && lead.from === `${part.id}.b`,
       );
-      if (leg && other)
-        asks.push({
-          kind: 'farads',
-          part: part.id,
+      if (leg && other) {
+        const across = {
           red: `${leg.id}@to`,
           black: `${other.id}@to`,
           setting: { ...rest, lifted: [`${leg.id}@to`] },
-        });
+        } as const;
+        // With the leg off anyway, ohms tell a leak inside from a path beside it.
+        asks.push({ kind: 'farads', part: part.id, ...across }, { kind: 'ohms', ...across });
+      }
     }
   }
   for (const lead of circuit.leads)

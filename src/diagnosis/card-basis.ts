@@ -4,16 +4,18 @@ import { layoutOf } from '../circuit/netlist.ts';
 import type { Part } from '../circuit/parts/part.ts';
 import { expectedValue } from '../circuit/parts/value.ts';
 import { ohms } from '../circuit/units.ts';
+import { chord, shareOf } from '../readings/bend.ts';
 import type { Meter, Reading } from '../readings/reading.ts';
 import type { Unknowns } from '../readings/unknowns.ts';
 import type { ReadingReport } from './assessment.ts';
-import { distinct, scoredBy } from './belief.ts';
+import { scoredBy } from './belief.ts';
 import { BAND_SIGMA, evenly, type Spread } from './expect.ts';
 import { backward, cholesky, forward } from './gauss.ts';
 import type { Hypothesis } from './hypothesis.ts';
 import { covariance, Learned, type Levels } from './levels.ts';
 import { levelsOf } from './likelihood.ts';
 import { Predictor, varianceOf } from './predictor.ts';
+import { distinct } from './repeats.ts';
 import { reportOf } from './report.ts';
 
 /** What the bands of a card rest on. */
@@ -112,16 +114,12 @@ function learnedFrom(
   }
 }
 
-/**
- * The ends of a track lie within a tenth and ten times of their middle, too far for a straight line where they are a small share s of a
- * figure: two deviations d up, ln R rises by ln(1 + s (e^2d - 1)), and not by 2 d s.
- */
+/** The slopes of a figure on the way to two deviations up or down: the ends of a track bend it. */
 function bent({ list }: Unknowns, slopes: Float64Array, way: 1 | -1): Float64Array {
-  return slopes.map((share, at) => {
+  return slopes.map((slope, at) => {
     const one = list[at];
-    if (one?.only === undefined) return share;
-    const far = BAND_SIGMA * one.deviation * way;
-    return Math.log1p(share * Math.expm1(far)) / far;
+    if (one?.only === undefined) return slope;
+    return chord(shareOf(slope, one.deviation), BAND_SIGMA * one.deviation * way);
   });
 }
 

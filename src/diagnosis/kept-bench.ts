@@ -5,12 +5,13 @@ import type { Ask, Meter, Reading } from '../readings/reading.ts';
 import { type ApartReading, apartReadings } from './apart.ts';
 import type { Access, Evidence } from './assessment.ts';
 import { beepsBeside } from './beeps.ts';
-import { type Belief, believing, distinct } from './belief.ts';
+import { type Belief, believing } from './belief.ts';
 import { candidates } from './candidates.ts';
 import { crossingsOf } from './crossings.ts';
 import { type Hypothesis, huntHypotheses } from './hypothesis.ts';
 import { liftsOf } from './lifts.ts';
 import { Predictor } from './predictor.ts';
+import { type Counted, distinct } from './repeats.ts';
 import type { Rests } from './rests.ts';
 import { afterRepairs, splitByRepairs } from './rounds.ts';
 
@@ -71,7 +72,7 @@ export interface Believed {
   /** Taken before a repair that could have changed them. */
   readonly stale: readonly Reading[];
   /** All that count, each once. */
-  readonly readings: readonly Reading[];
+  readonly readings: readonly Counted[];
   readonly belief: Belief;
 }
 

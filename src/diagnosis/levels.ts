@@ -11,10 +11,17 @@ export interface Levels {
   readonly noises: Float64Array;
   /** Standard deviation of each unknown. */
   readonly deviations: Float64Array;
+  /** How often each was read with the same outcome; once where left out. */
+  readonly times?: readonly number[];
 }
 
 /** Share of entered figures that are wrong: k for M, a decade, a neighbouring lug, a wrong position. */
 export const SLIP = 0.03;
+/**
+ * Chance that who got a reading wrong gets it wrong in the same way when it is read again: the probes go back to the lug they were on, the
+ * switch stays where it is (common practice, no source).
+ */
+export const HABIT = 0.5;
 /**
  * Chance of a finger on each tip during a reading, and what a body then puts beside it, in ln ohm: 0.2 to 40 megohm, evenly
  * (common practice, no source).
@@ -27,6 +34,8 @@ const BODIES = Array.from({ length: 12 }, (_, at) => {
 });
 /** Below this, in ln ohm, a body beside the reading moves it by no more than parts differ. */
 const FELT = Math.log(2e4);
+/** Whether fingers on the tips show in a reading of so much, in ln ohm. */
+export const feelsFingers = (foretold: number): boolean => foretold > FELT;
 /** A slip anywhere on the meter's range: about 18 nats from tenths of an ohm to tens of megohms. */
 const ANYWHERE = Math.log(1 / 18);
 
@@ -72,6 +81,18 @@ function logFingers(residual: number, variance: number, mean: number): number {
 }
 
 /**
+ * ln of the density of a reading that is not sound, and of the chance that it is none.
+ * @param residual seen minus foretold
+ * @param variance of what was foretold
+ * @param foretold ln of the ohms that should have been shown; null where no fingers are thought of
+ */
+export function logUnsound(residual: number, variance: number, foretold: number | null): number {
+  const slipped = Math.log(SLIP) + logSlip(residual, variance);
+  if (foretold === null) return slipped;
+  return logSum([slipped, Math.log(FINGERS) + logFingers(residual, variance, foretold)]);
+}
+
+/**
  * ln of the joint density of all level readings. Readings share the unknowns; up to two of them may be slips, or taken
  * with fingers on the tips, whichever they are, so the answer does not depend on their order. Such a reading is scored against what the
  * others predict for it.
@@ -87,16 +108,18 @@ export function logLevels(levels: Levels): number {
   for (let i = 0; i < n; i += 1)
     all +=
       -0.5 * ((half[i] as number) ** 2 + Math.log(2 * Math.PI)) - Math.log(l[i * n + i] as number);
-  const { foretold } = levels;
-  const isHigh = (i: number): boolean => foretold !== undefined && (foretold[i] as number) > FELT;
+  const { foretold, times } = levels;
+  const isHigh = (i: number): boolean =>
+    foretold !== undefined && feelsFingers(foretold[i] as number);
   /** ln of the chance that a reading is sound, and of what it shows where it is not. */
   const sound = Float64Array.from(r, (_, i) => Math.log(isHigh(i) ? 1 - SLIP - FINGERS : 1 - SLIP));
-  const unsound = (i: number, residual: number, variance: number): number => {
-    const slipped = Math.log(SLIP) + logSlip(residual, variance);
-    if (!foretold || !isHigh(i)) return slipped;
-    const mean = (foretold[i] as number) + (r[i] as number) - residual;
-    return logSum([slipped, Math.log(FINGERS) + logFingers(residual, variance, mean)]);
-  };
+  const unsound = (i: number, residual: number, variance: number): number =>
+    ((times?.[i] ?? 1) - 1) * Math.log(HABIT) +
+    logUnsound(
+      residual,
+      variance,
+      isHigh(i) ? (foretold?.[i] as number) + (r[i] as number) - residual : null,
+    );
   const keep = sound.reduce((sum, one) => sum + one, 0);
   if (n === 1) {
     const variance = (l[0] as number) ** 2;

@@ -1,7 +1,7 @@
 import { ROOMS } from '../readings/hearing.ts';
 import type { Observation, Prediction } from '../readings/prediction.ts';
 import { logSum } from './gauss.ts';
-import { FINGER_RANGE, FINGERS, type Levels, logLevels } from './levels.ts';
+import { FINGER_RANGE, FINGERS, HABIT, type Levels, logLevels } from './levels.ts';
 
 /** Chance that a reading that should show a figure is entered as over-range (a probe that missed its lug). */
 const MISSED = 0.012;
@@ -19,6 +19,8 @@ export interface Scored {
   readonly observations: readonly (Observation | undefined)[];
   /** What its words count for, where it shares its error with other readings; 1 unless said. */
   readonly share?: number;
+  /** How often the same was seen; 1 unless said. */
+  readonly times?: number;
 }
 
 /** Splits the scored readings of a hypothesis into level readings and the rest. */
@@ -27,7 +29,8 @@ export function levelsOf(scored: readonly Scored[], deviations: Float64Array): L
   const foretold: number[] = [];
   const slopes: Float64Array[] = [];
   const noises: number[] = [];
-  for (const { predictions, observations } of scored)
+  const often: number[] = [];
+  for (const { predictions, observations, times = 1 } of scored)
     predictions.forEach((prediction, at) => {
       const seen = observations[at];
       if (prediction.type !== 'level' || seen?.type !== 'level') return;
@@ -35,6 +38,7 @@ export function levelsOf(scored: readonly Scored[], deviations: Float64Array): L
       foretold.push(Math.log(prediction.ohms));
       slopes.push(prediction.slopes);
       noises.push(prediction.noise);
+      often.push(times);
     });
   return {
     residuals: Float64Array.from(residuals),
@@ -42,6 +46,7 @@ export function levelsOf(scored: readonly Scored[], deviations: Float64Array): L
     slopes,
     noises: Float64Array.from(noises),
     deviations,
+    times: often,
   };
 }
 
@@ -51,7 +56,7 @@ export function logLikelihood(scored: readonly Scored[], deviations: Float64Arra
   const beeps = THRESHOLDS.map(() => 0);
   const signs = { tap: [0, 0], pole: [0, 0] };
   const rooms = ROOMS.map(() => 0);
-  for (const { predictions, observations, share = 1 } of scored)
+  for (const { predictions, observations, share = 1, times = 1 } of scored)
     predictions.forEach((prediction, at) => {
       const seen = observations[at];
       if (seen === undefined) return;
@@ -74,7 +79,7 @@ export function logLikelihood(scored: readonly Scored[], deviations: Float64Arra
           pair[0] = (pair[0] as number) + chance;
           pair[1] = (pair[1] as number) + Math.log(prediction.mirrored[seen.word] ?? 1e-6);
         } else total += chance;
-      } else total += logMixed(prediction, seen);
+      } else total += logMixed(prediction, seen, times);
     });
   total += logSum(beeps) - Math.log(THRESHOLDS.length);
   total += logSum(rooms) - Math.log(ROOMS.length);
@@ -82,13 +87,17 @@ export function logLikelihood(scored: readonly Scored[], deviations: Float64Arra
   return total;
 }
 
-/** Over-range predicted or seen. A level seen where a level was predicted is scored elsewhere, jointly. */
-function logMixed(prediction: Prediction, seen: Observation): number {
+/**
+ * Over-range predicted or seen, so many times the same. A level seen where a level was predicted is scored elsewhere, jointly. What was a
+ * slip the first time comes again by habit alone.
+ */
+export function logMixed(prediction: Prediction, seen: Observation, times = 1): number {
+  const again = (times - 1) * Math.log(HABIT);
   if (prediction.type === 'over' && seen.type === 'over') return Math.log(1 - FINGERS - STRAY);
-  if (prediction.type === 'level' && seen.type === 'over') return Math.log(MISSED);
+  if (prediction.type === 'level' && seen.type === 'over') return Math.log(MISSED) + again;
   if (prediction.type === 'over' && seen.type === 'level') {
     const [low, high] = FINGER_RANGE;
-    return Math.log(seen.value > low ? FINGERS / (high - low) : STRAY / (low + 2));
+    return Math.log(seen.value > low ? FINGERS / (high - low) : STRAY / (low + 2)) + again;
   }
   return 0;
 }

@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { EVERYWHERE } from '../circuit/edit.ts';
 import type { Ask, Reading } from '../readings/reading.ts';
 import { assess } from './assess.ts';
-import { distinct } from './belief.ts';
 import { Bench } from './evidence.fixture.ts';
-import { openAsks } from './next-reading.ts';
+import { openAsks } from './open-asks.ts';
+import { distinct } from './repeats.ts';
 
 const bench = new Bench('one-single-two-knobs');
 const ask: Ask = {

@@ -1,15 +1,17 @@
-import type { Ask, Reading } from '../readings/reading.ts';
+import type { Ask } from '../readings/reading.ts';
 import { askKey } from './ask-key.ts';
 import { learnedBy } from './belief.ts';
 import { effortOf } from './effort.ts';
-import { agreement, clarity, hasSign, type SignAsk, secondSigns } from './first-sign.ts';
+import { clarity, hasSign, type SignAsk, secondSigns } from './first-sign.ts';
 import type { Group } from './groups.ts';
 import { mixed, type Signs, signsOf } from './known-signs.ts';
 import type { Learned } from './levels.ts';
+import { readBefore } from './measured-again.ts';
+import { again, massOf, panelOf, roughly, signed, together } from './panel.ts';
 import { isEndgame, playedOut, secondsWith } from './play-out.ts';
 import { type Member, playOf } from './players.ts';
-import type { Foretold, Predictor } from './predictor.ts';
-import { isDoneAnew } from './repeats.ts';
+import type { Predictor } from './predictor.ts';
+import type { Counted } from './repeats.ts';
 import type { Rests } from './rests.ts';
 import { perEffort, type Rule } from './rule.ts';
 import { entropyOf, expectedEntropy, type Foreseen } from './worth.ts';
@@ -23,6 +25,8 @@ export interface Ranked {
 
 /** Hypotheses whose predictions are weighed. */
 const PANEL = 300;
+/** Bits below which a figure is not read again: nobody measures twice for nothing. */
+const WORTH_DOUBTING = 0.1;
 /**
  * Rounds of weighing: the few heaviest hypotheses weigh every ask, more of them the asks that these like best. The last are weighed once
  * more with the learned part values. Each: how many hypotheses, and how many asks stay.
@@ -38,7 +42,7 @@ export function* rankReadings(
   predictor: Predictor,
   groups: readonly Group[],
   asks: readonly Ask[],
-  readings: readonly Reading[],
+  readings: readonly Counted[],
   rule: Rule = perEffort,
 ): Rests<readonly Ranked[]> {
   if (asks.length === 0) return [];
@@ -51,6 +55,7 @@ export function* rankReadings(
     signs.push(signsOf(predictor, weighed, readings));
     yield;
   }
+  const known = readBefore(asks, readings);
   const tapped = hasSign(readings, 'tap');
   const poled = hasSign(readings, 'pole');
   const scored = (
@@ -83,10 +88,13 @@ export function* rankReadings(
         ),
       )
       .reduce((x, y) => (y.rank > x.rank ? y : x), { ask, bits: 0, seconds: 0, rank: 0 });
-  const beforeLearning = (ask: Ask, members: readonly Member[]): readonly Foreseen[] =>
-    ask.kind === 'tap' || ask.kind === 'pole'
+  const beforeLearning = (ask: Ask, members: readonly Member[]): readonly Foreseen[] => {
+    const figures = known.get(ask);
+    if (figures) return again(predictor, members, ask, figures);
+    return ask.kind === 'tap' || ask.kind === 'pole'
       ? signed(predictor, members, signs, ask)
       : roughly(predictor, members, groups.length, ask);
+  };
   function* best(
     list: readonly Ask[],
     members: readonly Member[],
@@ -118,6 +126,8 @@ export function* rankReadings(
     yield;
   }
   const asLearned = (ask: Ask): readonly Foreseen[] => {
+    const figures = known.get(ask);
+    if (figures) return again(predictor, panel, ask, figures);
     const key = askKey(ask);
     return panel.map(({ weighed, group }, at): Foreseen => {
       const { predictions } = predictor.foretell(weighed.hypothesis, ask, key);
@@ -135,147 +145,20 @@ export function* rankReadings(
   };
   const finalists: Ranked[] = [];
   for (const ask of rough) {
-    finalists.push(needsSecond(ask) ? rankFirst(ask, panel, entropy) : ranked(ask, asLearned(ask)));
+    const one = needsSecond(ask) ? rankFirst(ask, panel, entropy) : ranked(ask, asLearned(ask));
+    if (!known.has(ask) || one.bits >= WORTH_DOUBTING) finalists.push(one);
     yield;
   }
   finalists.sort((x, y) => y.rank - x.rank);
   const { cost } = rule;
-  // What a first sign tells shows with the second one alone.
+  // What a first sign tells shows with the second one alone, and a figure read again tells nothing where nothing goes wrong.
+  const isPlayed = (ask: Ask) => !needsSecond(ask) && !known.has(ask);
   const looksFurther = cost && isEndgame(massOf(panel, groups.length));
-  if (!looksFurther || finalists.slice(0, 2).some(({ ask }) => needsSecond(ask))) return finalists;
+  if (!looksFurther || !finalists.slice(0, 2).every(({ ask }) => isPlayed(ask))) return finalists;
   yield;
-  const play = playOf({ predictor, panel, signs, asks: wide, last, cost });
-  return playedOut(finalists, ({ ask }) => secondsWith(play, wide.indexOf(ask), -1));
-}
-
-/** The heaviest hypotheses, each with its group's place. */
-function panelOf(groups: readonly Group[], count: number): readonly Member[] {
-  const all = groups.flatMap(({ members }, group) =>
-    members.map((weighed) => ({ weighed, group })),
+  const left = wide.filter((ask) => !known.has(ask));
+  const play = playOf({ predictor, panel, signs, asks: left, last, cost });
+  return playedOut(finalists, ({ ask }) =>
+    known.has(ask) ? Number.POSITIVE_INFINITY : secondsWith(play, left.indexOf(ask), -1),
   );
-  all.sort((x, y) => y.weighed.probability - x.weighed.probability);
-  let mass = 0;
-  const total = all.reduce((sum, one) => sum + one.weighed.probability, 0);
-  const panel: Member[] = [];
-  for (const one of all) {
-    if (panel.length >= count || mass > 0.998 * total) break;
-    panel.push(one);
-    mass += one.weighed.probability;
-  }
-  return panel;
-}
-
-function massOf(panel: readonly Member[], groups: number): number[] {
-  const mass = new Array<number>(groups).fill(0);
-  for (const { weighed, group } of panel)
-    mass[group] = (mass[group] as number) + weighed.probability;
-  return mass;
-}
-
-/** The panel's predictions before what was learned is taken into account: members that predict the same and want the same repair are one. */
-function roughly(
-  predictor: Predictor,
-  panel: readonly Member[],
-  groups: number,
-  ask: Ask,
-): readonly Foreseen[] {
-  const key = askKey(ask);
-  const merged = new Map<number, { weight: number; group: number; parts: Foreseen['parts'] }>();
-  for (const { weighed, group } of panel) {
-    const foretold = predictor.foretell(weighed.hypothesis, ask, key);
-    const name = foretold.id * groups + group;
-    const known = merged.get(name);
-    if (known) known.weight += weighed.probability;
-    else merged.set(name, { weight: weighed.probability, group, parts: partsOf(foretold) });
-  }
-  return [...merged.values()];
-}
-
-/** What a class of hypotheses foretells before any reading: the same objects each time, as their outcomes are laid out once. */
-const parts = new WeakMap<Foretold, Foreseen['parts']>();
-
-function partsOf(foretold: Foretold): Foreseen['parts'] {
-  const known = parts.get(foretold);
-  if (known) return known;
-  const made = foretold.predictions.map((prediction, at) => ({
-    prediction,
-    shift: 0,
-    variance: foretold.variances[at] as number,
-  }));
-  parts.set(foretold, made);
-  return made;
-}
-
-/** What two readings of a sign foretell together. */
-function together(
-  predictor: Predictor,
-  panel: readonly Member[],
-  first: SignAsk,
-  second: SignAsk,
-): readonly Foreseen[] {
-  const [one, other] = [askKey(first), askKey(second)];
-  return panel.map(({ weighed: { hypothesis, probability }, group }) => ({
-    weight: probability,
-    group,
-    parts: agreementOf(
-      predictor.foretell(hypothesis, first, one),
-      predictor.foretell(hypothesis, second, other),
-    ),
-  }));
-}
-
-const agreements = new WeakMap<Foretold, WeakMap<Foretold, Foreseen['parts']>>();
-
-function agreementOf(first: Foretold, second: Foretold): Foreseen['parts'] {
-  const beside = agreements.get(first) ?? new WeakMap<Foretold, Foreseen['parts']>();
-  agreements.set(first, beside);
-  const known = beside.get(second);
-  if (known) return known;
-  const prediction = agreement(first.predictions[0], second.predictions[0]);
-  const made = [{ prediction, shift: 0, variance: 0 }];
-  beside.set(second, made);
-  return made;
-}
-
-/** What is foretold of one more sign by each of the panel, from where the earlier ones say that its guitar starts. */
-function signed(
-  predictor: Predictor,
-  panel: readonly Member[],
-  signs: readonly Signs[],
-  ask: Ask,
-): readonly Foreseen[] {
-  const key = askKey(ask);
-  return panel.map(({ weighed: { hypothesis, probability }, group }, at) => ({
-    weight: probability,
-    group,
-    parts: predictor.foretell(hypothesis, ask, key).predictions.map((one) => ({
-      prediction: mixed(one, signs[at] as Signs),
-      shift: 0,
-      variance: 0,
-    })),
-  }));
-}
-
-/**
- * How often the same is done under the same probes: a loose joint may hold once or twice, a swing is easily misjudged, and a probe
- * that slips looks like a worn track. */
-const AT_MOST = 3;
-
-/** Asks that were answered or refused are not asked again, but for a movement that showed nothing, a swing, and a knob that scratched. */
-export function openAsks(
-  asks: readonly Ask[],
-  readings: readonly Reading[],
-  refused: readonly Ask[],
-): readonly Ask[] {
-  const done = new Set(refused.map(askKey));
-  const often = new Map<string, number>();
-  for (const reading of readings) {
-    const { ask, seen } = reading;
-    const key = askKey(ask);
-    const times = (often.get(key) ?? 0) + 1;
-    const again = isDoneAnew(reading) && !(seen.kind === 'flex' && seen.how === 'jumps');
-    if (!again || times >= AT_MOST) done.add(key);
-    else often.set(key, times);
-  }
-  return asks.filter((ask) => !done.has(askKey(ask)));
 }

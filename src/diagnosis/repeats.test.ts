@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Reading } from '../readings/reading.ts';
-import { believe, distinct } from './belief.ts';
+import { believe } from './belief.ts';
 import { Bench } from './evidence.fixture.ts';
 import { groupsOf } from './groups.ts';
-import { sharesOf } from './repeats.ts';
+import { distinct, sharesOf } from './repeats.ts';
 
 const bench = new Bench('two-pickups-shared-controls');
 const heard = (position: string) => ({ ...bench.at(position), plug: 'in' as const });

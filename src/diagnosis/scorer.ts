@@ -1,10 +1,10 @@
 import { observe } from '../readings/index.ts';
-import type { Ask, Reading } from '../readings/reading.ts';
+import type { Ask } from '../readings/reading.ts';
 import { askKey } from './ask-key.ts';
 import type { Hypothesis } from './hypothesis.ts';
 import { logLikelihood, type Scored } from './likelihood.ts';
 import type { Predictor } from './predictor.ts';
-import { sharesOf } from './repeats.ts';
+import { type Counted, sharesOf } from './repeats.ts';
 
 /** ln of the likelihood of one reading by itself: by the size of the fault, and by what is foretold. */
 type Apart = Map<number, Map<number, number>>;
@@ -15,11 +15,16 @@ const KEPT = 200;
 
 function apartOf(
   predictor: Predictor,
-  { key, observations, share }: Pick<Scored, 'observations' | 'share'> & { readonly key: string },
+  {
+    key,
+    observations,
+    share,
+    times,
+  }: Pick<Scored, 'observations' | 'share' | 'times'> & { readonly key: string },
 ): Apart {
   const all = kept.get(predictor) ?? new Map<string, Apart>();
   kept.set(predictor, all);
-  const name = JSON.stringify([key, observations, share]);
+  const name = JSON.stringify([key, observations, share, times]);
   const known = all.get(name);
   if (known) return known;
   if (all.size >= KEPT) all.clear();
@@ -36,6 +41,7 @@ export class Scorer {
     readonly key: string;
     readonly observations: Scored['observations'];
     readonly share: number;
+    readonly times: number;
   }[];
   private readonly known = new Map<number, number>();
   /** Branches by node; the first is the root, which parts by how large the fault may be. */
@@ -44,14 +50,15 @@ export class Scorer {
   /** What is known of each reading by itself. */
   private readonly apart: readonly Apart[];
 
-  constructor(predictor: Predictor, readings: readonly Reading[]) {
+  constructor(predictor: Predictor, readings: readonly Counted[]) {
     this.predictor = predictor;
     const shares = sharesOf(readings);
-    this.readings = readings.map(({ ask, seen }, at) => ({
+    this.readings = readings.map(({ ask, seen, times = 1 }, at) => ({
       ask,
       key: askKey(ask),
       observations: observe(seen),
       share: shares[at] as number,
+      times,
     }));
     this.apart = this.readings.map((one) => apartOf(predictor, one));
     this.nodes = 0;
@@ -59,7 +66,7 @@ export class Scorer {
 
   /** ln of the likelihood of one reading by itself. */
   alone(hypothesis: Hypothesis, at: number): number {
-    const { ask, key, observations, share } = this.readings[at] as (typeof this.readings)[number];
+    const { ask, key, ...seen } = this.readings[at] as (typeof this.readings)[number];
     const { id, predictions } = this.predictor.foretell(hypothesis, ask, key);
     // Words depend on nothing but what is foretold; a figure also on how large the fault may be.
     const figure = predictions[0]?.type === 'level' || predictions[1]?.type === 'level';
@@ -72,7 +79,7 @@ export class Scorer {
     }
     const known = values.get(id);
     if (known !== undefined) return known;
-    const scored = [{ predictions, observations, share }];
+    const scored = [{ predictions, ...seen }];
     const value = logLikelihood(scored, this.predictor.deviations(hypothesis));
     values.set(id, value);
     return value;

@@ -2,6 +2,7 @@ import type { NodeName } from '../circuit/edit.ts';
 import { nodeAt } from '../circuit/netlist.ts';
 import { type Ohms, ohms } from '../circuit/units.ts';
 import type { DcSolution } from '../solver/index.ts';
+import { bentSlope } from './bend.ts';
 import type { Prediction } from './prediction.ts';
 import type { Meter } from './reading.ts';
 import type { Unknown, Unknowns } from './unknowns.ts';
@@ -60,7 +61,7 @@ export function levelOf(
     unknowns.list.forEach((unknown, at) => {
       let slope = 0;
       for (const site of unknown.sites) slope += share(dc, a, b, site, shown, unknown);
-      slopes[at] = slope;
+      slopes[at] = unknown.only === undefined ? slope : bentSlope(slope, unknown.deviation);
     });
     if (loose) slopes[unknowns.list.length] = share(dc, a, b, loose.site, shown);
   }

@@ -2,7 +2,7 @@ import type { Setting } from '../circuit/circuit.ts';
 import { coilsOf, endOf, type SeenPickup } from '../circuit/seen-pickup.ts';
 import { type Seconds, seconds } from '../circuit/units.ts';
 import { askKey } from '../diagnosis/ask-key.ts';
-import { distinct } from '../diagnosis/belief.ts';
+import { distinct } from '../diagnosis/repeats.ts';
 import type { Ask, Reading } from '../readings/reading.ts';
 
 /** A pickup on the mat has no controls. */

@@ -34,6 +34,8 @@ const diagnosis = {
   onceMoreALooseJointMayHold: 'Once more: a loose joint may hold once or twice.',
   onceMoreAWornTrackJumpsAgain:
     'Once more: a worn track jumps again, a probe that slipped does not.',
+  onceMoreMuchHangsOnThisFigure:
+    'Once more: much hangs on this figure. Look at the lugs and the controls, and read it afresh.',
   onceMoreASwingIsEasilyMisjudged: 'Once more: which way a figure swings is easily misjudged.',
   ohmsCannotShowWhichWayRound: 'Ohms cannot show which way round a coil is; the swing can.',
   itTellsATurnedMagnetFromExchanged: 'It tells a turned magnet from exchanged leads.',

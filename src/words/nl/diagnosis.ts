@@ -36,6 +36,8 @@ export const diagnosis: ReturnType<typeof English> = {
   onceMoreALooseJointMayHold: 'Nog eens: een losse soldering houdt het soms een keer of twee.',
   onceMoreAWornTrackJumpsAgain:
     'Nog eens: een versleten baan springt weer, een meetpen die uitgleed niet.',
+  onceMoreMuchHangsOnThisFigure:
+    'Nog eens: van dit getal hangt veel af. Kijk naar de lippen en de standen, en lees opnieuw af.',
   onceMoreASwingIsEasilyMisjudged:
     'Nog eens: welke kant een cijfer op zwaait, is snel verkeerd gezien.',
   ohmsCannotShowWhichWayRound: 'Ohms laten niet zien hoe een spoel is aangesloten; de uitslag wel.',
