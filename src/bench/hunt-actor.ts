@@ -15,8 +15,8 @@ import { markAnswered, show } from './answered.ts';
 import { nextTask } from './next-task.ts';
 import { painted } from './pieces/after-paint.ts';
 import { type Ports, usePorts } from './ports.ts';
-import { preferences } from './preferences.ts';
-import { toldOf, typedAhead } from './typed-ahead.ts';
+import { asTaken, toldOf } from './told.ts';
+import { typedAhead } from './typed-ahead.ts';
 
 export type HuntSnapshot = SnapshotFrom<ReturnType<typeof huntMachine>>;
 type DistributiveOmit<T, K extends PropertyKey> = T extends unknown ? Omit<T, K> : never;
@@ -111,13 +111,10 @@ async function startHunt(
   // Each of these takes long enough for a task of its own.
   huntMachine();
   await nextTask();
-  const assess = (evidence: Evidence) =>
-    ports.engine.assess({ ...evidence, byEar: preferences.value.hears });
+  const assess = (evidence: Evidence) => ports.engine.assess(asTaken(evidence));
   const machine = huntMachine().provide({
     actors: {
-      stand: fromPromise(({ input }) =>
-        ports.engine.stand({ ...input, byEar: preferences.value.hears }),
-      ),
+      stand: fromPromise(({ input }) => ports.engine.stand(asTaken(input))),
       assess: fromPromise(({ input }) => assess(input)),
       assessMeanwhile: fromPromise(async ({ input, signal }) => {
         // A slow phone has its hands full until the screen stands.

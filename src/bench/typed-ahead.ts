@@ -1,8 +1,8 @@
-import { evidenceOf, type Work } from '../flows/index.ts';
+import type { Work } from '../flows/index.ts';
 import { parseFarads, parseOhms } from '../readings/entry.ts';
 import type { Ask, Seen } from '../readings/reading.ts';
 import type { Ports } from './ports.ts';
-import { preferences } from './preferences.ts';
+import { toldOf } from './told.ts';
 
 /** After a key, milliseconds: the display shows it first. Half a figure is left as soon as the next key comes, so little is lost by it. */
 const PAUSE = 40;
@@ -22,9 +22,6 @@ export function typedAhead({ engine }: Pick<Ports, 'engine'>) {
     },
   };
 }
-
-/** The evidence that the engine is told of a piece of work. */
-export const toldOf = (work: Work) => ({ ...evidenceOf(work), byEar: preferences.value.hears });
 
 function afterwards(work: Work, ask: Ask, seen: Seen) {
   const told = toldOf(work);
