@@ -13,6 +13,8 @@ import type {
   SuspectedRepair,
 } from './assessment.ts';
 import type { Belief } from './belief.ts';
+import { doubtedFigure } from './doubted.ts';
+import { effortOf } from './effort.ts';
 import { expectation } from './expect.ts';
 import { type Group, groupsOf } from './groups.ts';
 import { HEALTHY, type Hypothesis, SOMETHING_ELSE, sentencesOf } from './hypothesis.ts';
@@ -131,10 +133,14 @@ function* restOf(
     ? atJack
     : yield* rankedWith(evidence.access);
   const reports = told.readings;
-  const verdict =
+  const last = readings.at(-1)?.ask ?? null;
+  const found =
     rechecks.length > 0
       ? null
       : verdictOf({ predictor, belief, groups, ranked, readings, reports });
+  const doubted =
+    found?.kind === 'outside' ? doubtedFigure(predictor, belief, readings, evidence.refused) : null;
+  const verdict = doubted ? null : found;
   const asked = new Set(counted.map(({ ask }) => askKey(ask)));
   const asNext = (one: Ranked): NextReading => ({
     ask: one.ask,
@@ -145,9 +151,16 @@ function* restOf(
     effortSeconds: seconds(one.seconds),
   });
   const recheck = rechecks.map((ask) => asNext({ ask, bits: 0, seconds: 0, rank: 0 }));
+  const first = doubted
+    ? [{ ask: doubted, bits: 0, seconds: effortOf(predictor.layout, doubted, last), rank: 0 }]
+    : [];
+  const others = ranked.filter(({ ask }) => !doubted || askKey(ask) !== askKey(doubted));
   return {
     ...told,
-    next: verdict || rechecks.length > 0 ? recheck : ranked.slice(0, OFFERED).map(asNext),
+    next:
+      verdict || rechecks.length > 0
+        ? recheck
+        : [...first, ...others].slice(0, OFFERED).map(asNext),
     verdict,
     learned: lead ? learnedValues(predictor, lead, readings) : [],
     recheck,

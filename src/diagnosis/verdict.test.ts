@@ -207,6 +207,13 @@ describe('a verdict', () => {
     });
   });
 
+  it('is not outside for joints that were looked at: eyes are no figures', () => {
+    const looks = ['cold@to', 'hot@to', 'jackHot@to'].map((at) =>
+      bench.reading({ kind: 'look', at, setting: bench.at() }, { kind: 'look', how: 'good' }),
+    );
+    expect(verdict([[healthy, 0.5]], 1, [openAtJack, ...looks])).toBeNull();
+  });
+
   it('is not outside on one odd figure while more can be learned', () => {
     expect(verdict([[healthy, 0.5]], 1, [openAtJack])).toBeNull();
   });

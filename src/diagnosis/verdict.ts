@@ -20,7 +20,7 @@ const CERTAIN = 0.99;
 const QUICK = 60;
 /** Above this the readings are outside what is modelled. */
 const OUTSIDE = 0.3;
-/** Ears alone, or one odd figure, never put a guitar outside the model. */
+/** Ears or eyes alone, or one odd figure, never put a guitar outside the model. */
 const ENOUGH = 4;
 /** A reading worth less than this, in bits, teaches nothing. */
 const NOTHING_TO_LEARN = 0.004;
@@ -58,7 +58,7 @@ export function verdictOf(findings: Findings): Verdict | null {
   const ahead =
     first.probability >= SURE && first.probability >= AHEAD * (second?.probability ?? 0);
   const worth = Math.max(0, ...ranked.map((one) => one.bits));
-  const figures = readings.filter(isMeasured).length;
+  const figures = readings.filter((one) => isMeasured(one) && one.seen.kind !== 'look').length;
   if (belief.somethingElse > OUTSIDE && (figures >= ENOUGH || worth <= NOTHING_TO_LEARN))
     return outside(findings);
   const isSound =
