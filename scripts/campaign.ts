@@ -16,7 +16,7 @@ import { RULES, ruleOf } from '../tests/campaign/rules.ts';
 import { Dice } from '../tests/simulated/index.ts';
 
 /**
- * npm run campaign -- --seed N --count N [--wrong-entries SHARE] [--access open|closed] [--no-symptoms] [--misses] [--kind KIND] [--out FILE]
+ * npm run campaign -- --seed N --count N [--wrong-entries SHARE] [--access open|closed] [--no-symptoms] [--modified N] [--misses] [--kind KIND] [--out FILE]
  * npm run campaign -- --flow leads --seed N --count N [--first N] [--misses]: pickups from number --first on, so that short runs of one
  * seed add up (the optimum is printed by the first of them); sorts the leads of pickups played by a circuit simulator, with 7 % wrong
  * taps and 3 % wrong entries, and prints the fewest readings that any policy needs beside what ours needs.
@@ -29,7 +29,7 @@ import { Dice } from '../tests/simulated/index.ts';
  * are of that kind. Fingers touch
  * both probes in --fingers of the readings (5 % unless said). The fixed order runs on the guitars drawn by prior; with --rules every
  * other rule does too, one figure each, and small cases are
- * searched for the best policy there is. With --out
+ * searched for the best policy there is. With --modified the guitars have N randomly modified wirings, which the engine was not made with. With --out
  * the hunts are written to a file, for `npm run report`.
  */
 const { values } = parseArgs({
@@ -177,7 +177,8 @@ const common = {
 };
 const jobs: HuntOptions[] = Array.from({ length: count }, (_, at) => {
   const kind = (values.kind ?? KINDS[Math.floor(at / 5) % KINDS.length]) as Kind;
-  const guitar = { ...common, seed: seed * 100_000 + at, kind };
+  const own = modifiedCount > 0 && { modified: seed * 1000 + (at % modifiedCount) };
+  const guitar = { ...common, ...own, seed: seed * 100_000 + at, kind };
   return kind === 'single-by-prior'
     ? [
         { ...guitar, order: 'ours' as const },
@@ -205,6 +206,7 @@ const figures = {
   fingers,
   access: values.access,
   symptoms: common.symptoms,
+  ...(modifiedCount > 0 && { modified: modifiedCount }),
   ...(values.kind !== undefined && { kind: values.kind }),
 };
 if (values.out !== undefined)

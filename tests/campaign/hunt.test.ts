@@ -24,6 +24,21 @@ describe('hunts on guitars played by the circuit simulator', () => {
     expect(again[0]?.story).toEqual(results[0]?.story);
   }, 240_000);
 
+  it('name it on a wiring that nobody drew', () => {
+    const { wiring, right, readings } = hunt({
+      seed: 2,
+      kind: 'single-by-prior',
+      order: 'ours',
+      access: 'open',
+      wrongEntries: 0,
+      symptoms: true,
+      modified: 2,
+    });
+    expect(wiring).toContain(' + ');
+    expect(right).toBe(true);
+    expect(readings).toBeLessThan(20);
+  }, 120_000);
+
   it('raise no false alarm on healthy guitars', () => {
     for (const { verdict } of run('healthy', [23, 28])) expect(verdict).not.toBe('repair');
   }, 120_000);

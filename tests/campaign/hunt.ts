@@ -17,6 +17,7 @@ import type { Ask, Reading } from '../../src/readings/reading.ts';
 import { soundOf } from '../../src/readings/sound.ts';
 import { View } from '../../src/readings/view.ts';
 import { Dice, type SimulatedGuitar, simulate } from '../simulated/index.ts';
+import { modified } from './modified.ts';
 import { type Strange, strangePart } from './outside-model.ts';
 import { type RuleName, ruleOf } from './rules.ts';
 
@@ -35,6 +36,8 @@ export interface HuntOptions {
   readonly fingers?: number;
   /** Whether the hunt starts from what the first screen asks; these are not counted as readings. */
   readonly symptoms: boolean;
+  /** A starting wiring that was modified at random, by its number, in place of one of those the engine was made with. */
+  readonly modified?: number;
 }
 
 export interface HuntResult {
@@ -68,8 +71,7 @@ const LIMIT = 30;
 /** One whole hunt on a guitar that a circuit simulator plays. */
 export function hunt(options: HuntOptions): HuntResult {
   const dice = new Dice(`hunt ${options.seed} ${options.kind}`);
-  const from = options.seed % startingWirings.length;
-  const wirings = [...startingWirings.slice(from), ...startingWirings.slice(0, from)];
+  const wirings = options.modified === undefined ? inTurn(options.seed) : heldOut(options.modified);
   const strange = options.kind === 'outside' ? firstStrange(wirings, options.seed, dice) : null;
   const wiring = strange?.wiring ?? (wirings[0] as (typeof wirings)[number]);
   const circuit = wiring.build();
@@ -187,6 +189,20 @@ function reading(ask: Ask, guitar: SimulatedGuitar, at: number): Reading {
   return { id: `r${at}`, ask, seen: guitar.answer(ask), at: '2026-01-01T00:00:00Z', round: 0 };
 }
 
+type Wiring = Pick<StartingWiring, 'id' | 'build'>;
+
+function inTurn(seed: number): readonly Wiring[] {
+  const from = seed % startingWirings.length;
+  return [...startingWirings.slice(from), ...startingWirings.slice(0, from)];
+}
+
+/** Wirings that nobody drew, this one first; the others stand by where it has no room for something strange. */
+const heldOut = (number: number): readonly Wiring[] =>
+  Array.from({ length: 20 }, (_, at): Wiring => {
+    const { wiring, circuit } = modified(number + at * 1e6);
+    return { id: wiring, build: () => circuit };
+  });
+
 /** What is told before the meter comes out: each position of the selector, each knob turned down, volumes with a bleed at half, a hand on the strings. */
 function symptoms(circuit: Circuit, guitar: SimulatedGuitar): Reading[] {
   const touch = stringTouch(circuit);
@@ -236,7 +252,7 @@ function drawFaults(circuit: Circuit, kind: Kind, dice: Dice): readonly Fault[] 
 }
 
 /** The first of the wirings that has room for something that is not modelled, with it; each kind in turn. */
-function firstStrange(wirings: readonly StartingWiring[], seed: number, dice: Dice) {
+function firstStrange(wirings: readonly Wiring[], seed: number, dice: Dice) {
   const what = (['path', 'lead', 'leads', 'path and lead'] as const)[seed % 4] as Strange;
   for (const wiring of wirings) {
     const edits = strangePart(wiring.build(), what, dice);

@@ -42,6 +42,19 @@ describe('the report of a campaign', () => {
     expect(text).not.toContain('NaN');
   });
 
+  it('keeps wirings that nobody had drawn apart from those the engine was made with', () => {
+    const shared = { seed: 5, wrongEntries: 0, fingers: 0.05, access: 'open' };
+    const kept = [
+      { figures: { ...figuresOf([]), ...shared, modified: 60 }, hunts: [result({ right: false })] },
+      { figures: { ...figuresOf([]), ...shared }, hunts: [result({}), result({})] },
+    ];
+    expect(trustDocument(kept).match(/^## .*$/gm)).toHaveLength(2);
+    expect(trustDocument(kept)).toMatch(/## Seed 5: 1 guitars.*held out/);
+    const head = trustHeadline(kept);
+    expect(head).toMatch(/how likely it is .*\| 2 of 2/);
+    expect(head).toMatch(/nobody had drawn \(one fault \/ two\) .*\| 0 of 1 \/ 0 of 0/);
+  });
+
   it('lists apart what nobody heard and the closing check was left to find', () => {
     const quiet = { right: false, noticed: false, verdict: 'not-ruled-out', first: 'healthy' };
     const hunts = [result({}), result({ ...quiet, faults: ['intermittent:x'] }), result(quiet)];
